@@ -1,0 +1,53 @@
+package tideover.engine.answer;
+
+import java.util.List;
+import java.util.OptionalLong;
+import tideover.engine.load.Load;
+import tideover.engine.outage.Outage;
+import tideover.engine.part.Part;
+import tideover.engine.search.Grammar;
+import tideover.engine.site.Place;
+import tideover.engine.site.RoomKind;
+import tideover.engine.site.WeatherSource;
+import tideover.engine.sun.PanelMount;
+import tideover.engine.why.MarginNote;
+import tideover.engine.wiring.Allowances;
+
+/**
+ * One household's question, read and checked.
+ *
+ * @param title       the plan's name
+ * @param about       the plan's own remark, such as that it is invented; may be empty
+ * @param lowestDegC  lowest outdoor temperature to design for; NaN where unknown
+ * @param snow        whether snow may lie on the panels
+ * @param batteryRoom where the store stands
+ * @param currency    of every price, three letters
+ * @param parts       all that may be bought, ids unique
+ * @param notes       where each figure of the plan comes from, in the plan's order
+ * @param cautions    what the reading found unlikely but possible
+ */
+public record Question(
+        String title,
+        String about,
+        Place place,
+        WeatherSource weather,
+        double lowestDegC,
+        PanelMount mount,
+        boolean snow,
+        RoomKind batteryRoom,
+        List<Load> loads,
+        Outage outage,
+        OptionalLong budgetCents,
+        String currency,
+        Allowances allowances,
+        Grammar grammar,
+        List<Part> parts,
+        List<MarginNote> notes,
+        List<String> cautions) {
+    public Question {
+        loads = List.copyOf(loads);
+        parts = List.copyOf(parts);
+        notes = List.copyOf(notes);
+        cautions = List.copyOf(cautions);
+    }
+}

@@ -1,0 +1,23 @@
+package tideover.engine.load;
+
+import tideover.engine.quantity.Require;
+import tideover.engine.site.RoomKind;
+
+/** Draws the same whenever it is on. Its need says whether that is always or some hours of a window. */
+public record SteadyLoad(String name, Supply supply, double runningW, boolean essential, Need need, RoomKind room)
+        implements Load {
+    public SteadyLoad {
+        Require.text("name", name);
+        Require.above(0, "runningW", runningW, "W");
+    }
+
+    @Override
+    public double wantedW(double startHour, double lengthHours) {
+        return need instanceof Need.AlwaysOn ? runningW : 0;
+    }
+
+    @Override
+    public double wantedWhPerDay() {
+        return need instanceof Need.HoursInWindow some ? runningW * some.hours() : runningW * 24;
+    }
+}

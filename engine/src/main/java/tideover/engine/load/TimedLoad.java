@@ -1,0 +1,50 @@
+package tideover.engine.load;
+
+import java.util.List;
+import tideover.engine.quantity.Require;
+import tideover.engine.site.RoomKind;
+
+/** On between stated hours of every day, and owed its power all through them. The windows do not overlap. */
+public record TimedLoad(
+        String name, Supply supply, double runningW, boolean essential, List<DayWindow> windows, RoomKind room)
+        implements Load {
+    public TimedLoad {
+        Require.text("name", name);
+        Require.above(0, "runningW", runningW, "W");
+        windows = List.copyOf(windows);
+        Require.within(1, 24, "number of windows", windows.size());
+        double hours = 0;
+        for (DayWindow window : windows) {
+            hours += window.lengthHours();
+            for (DayWindow other : windows) {
+                if (other != window && window.overlapHours(other.fromHour(), other.lengthHours()) > 0) {
+                    throw new IllegalArgumentException("windows of " + name + " overlap");
+                }
+            }
+        }
+        Require.within(0, 24, "hours on", hours, "h");
+    }
+
+    @Override
+    public Need need() {
+        return new Need.AlwaysOn();
+    }
+
+    @Override
+    public double wantedW(double startHour, double lengthHours) {
+        double hours = 0;
+        for (DayWindow window : windows) {
+            hours += window.overlapHours(startHour, lengthHours);
+        }
+        return runningW * hours / lengthHours;
+    }
+
+    @Override
+    public double wantedWhPerDay() {
+        double hours = 0;
+        for (DayWindow window : windows) {
+            hours += window.lengthHours();
+        }
+        return runningW * hours;
+    }
+}

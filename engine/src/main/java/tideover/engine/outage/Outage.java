@@ -1,0 +1,39 @@
+package tideover.engine.outage;
+
+import java.util.List;
+import tideover.engine.quantity.Require;
+
+/**
+ * The question asked of a rig.
+ *
+ * @param months              months whose hours an outage may start in, counted from 0, in rising order
+ * @param hours               how long it lasts
+ * @param targetShare         share of outages that must be carried, 0..1
+ * @param chargeAtStart       how full the store is when the grid fails, 0..1
+ * @param panelsOutAfterHours how long after the start the panels are out in the sun
+ * @param keepBack            nice-to-have loads draw on the store only above this state of charge, 0..1; at 1 they live on
+ *                            sun that the store has no room for
+ */
+public record Outage(
+        List<Integer> months,
+        int hours,
+        double targetShare,
+        double chargeAtStart,
+        int panelsOutAfterHours,
+        double keepBack) {
+    public Outage {
+        months = List.copyOf(months);
+        Require.within(1, 12, "number of months", months.size());
+        int before = -1;
+        for (int month : months) {
+            Require.within(before + 1, 11, "month", month);
+            before = month;
+        }
+        Require.within(1, 60 * 24, "hours", hours);
+        Require.within(0, 1, "targetShare", targetShare, "");
+        Require.within(0, 1, "chargeAtStart", chargeAtStart, "");
+        Require.above(0, "chargeAtStart", chargeAtStart, "");
+        Require.within(0, 60 * 24, "panelsOutAfterHours", panelsOutAfterHours);
+        Require.within(0, 1, "keepBack", keepBack, "");
+    }
+}

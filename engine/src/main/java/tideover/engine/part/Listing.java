@@ -1,0 +1,29 @@
+package tideover.engine.part;
+
+import java.time.LocalDate;
+import tideover.engine.quantity.Require;
+
+/**
+ * What a parts file says of any part.
+ *
+ * @param id         short name, unique in its file
+ * @param priceCents whole cents of {@code currency}; 0 for what is owned
+ * @param pricedOn   when the price was read
+ * @param source     file and line
+ */
+public record Listing(
+        String id,
+        String name,
+        long priceCents,
+        String currency,
+        LocalDate pricedOn,
+        Condition condition,
+        double massKg,
+        String source) {
+    public Listing {
+        Require.text("id", id);
+        Require.text("name", name);
+        Require.atLeast(0, "priceCents", priceCents, "cents");
+        Require.atLeast(0, "massKg", massKg, "kg");
+    }
+}

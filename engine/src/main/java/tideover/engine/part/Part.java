@@ -1,0 +1,9 @@
+package tideover.engine.part;
+
+/** Something that can be bought, or is on the shelf. */
+public sealed interface Part permits Battery, Panel, ChargeController, Inverter, Enclosure, ReadyBox {
+    Listing listing();
+
+    /** Kind as a parts file writes it. */
+    String kind();
+}

@@ -1,0 +1,49 @@
+package tideover.engine.part;
+
+import tideover.engine.quantity.Require;
+
+/**
+ * A store known only by its label: a tank of energy with constant losses on the way in and on the way out.
+ *
+ * @param usableWh            between empty and full, counted inside the store: it gives {@code usableWh * dischargeEfficiency}
+ * @param chargeEfficiency    stored per delivered to it, 0..1
+ * @param dischargeEfficiency given per taken out of it, 0..1
+ * @param nominalV            volts of its terminals, taken as constant
+ * @param maxChargeA          most current into it
+ * @param maxDischargeA       most current out of it
+ */
+public record PlainStore(
+        double usableWh,
+        double chargeEfficiency,
+        double dischargeEfficiency,
+        double nominalV,
+        double maxChargeA,
+        double maxDischargeA) {
+    public PlainStore {
+        Require.above(0, "usableWh", usableWh, "Wh");
+        Require.within(0.1, 1, "chargeEfficiency", chargeEfficiency, "");
+        Require.within(0.1, 1, "dischargeEfficiency", dischargeEfficiency, "");
+        Require.above(0, "nominalV", nominalV, "V");
+        Require.above(0, "maxChargeA", maxChargeA, "A");
+        Require.above(0, "maxDischargeA", maxDischargeA, "A");
+    }
+
+    /** Several alike side by side: energy and currents add, volts stay. */
+    public PlainStore inParallel(int count) {
+        return new PlainStore(
+                usableWh * count,
+                chargeEfficiency,
+                dischargeEfficiency,
+                nominalV,
+                maxChargeA * count,
+                maxDischargeA * count);
+    }
+
+    public double maxChargeW() {
+        return maxChargeA * nominalV;
+    }
+
+    public double maxDischargeW() {
+        return maxDischargeA * nominalV;
+    }
+}

@@ -1,0 +1,58 @@
+package tideover.engine.quantity;
+
+import java.util.Arrays;
+
+/** A row of figures that nobody can change: one quantity, one unit (stated in the name of what holds it), read by index. */
+public final class Series {
+    private final double[] values;
+
+    private Series(double[] values) {
+        this.values = values;
+    }
+
+    /** Copies, so that the caller's array stays the caller's. */
+    public static Series of(double... values) {
+        return new Series(values.clone());
+    }
+
+    /** Takes the array over without a copy, for long series: the caller must not write to it again. */
+    public static Series owning(double[] values) {
+        return new Series(values);
+    }
+
+    public double at(int index) {
+        return values[index];
+    }
+
+    public int length() {
+        return values.length;
+    }
+
+    /** Sum in index order. */
+    public double sum() {
+        double sum = 0;
+        for (double value : values) {
+            sum += value;
+        }
+        return sum;
+    }
+
+    public double[] toArray() {
+        return values.clone();
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Series that && Arrays.equals(values, that.values);
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(values);
+    }
+
+    @Override
+    public String toString() {
+        return "Series of " + values.length;
+    }
+}

@@ -1,0 +1,11 @@
+package tideover.engine.why;
+
+/**
+ * The "why" of one number that went into an answer.
+ *
+ * @param name   what it is, in the reader's words
+ * @param value  figure and unit as shown
+ * @param basis  how far it can be trusted
+ * @param source where it comes from: file and field, table, standard; or the formula and what went into it
+ */
+public record MarginNote(String name, String value, Basis basis, String source) {}

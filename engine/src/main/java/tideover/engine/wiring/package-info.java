@@ -1,0 +1,8 @@
+/**
+ * From a rig to what it takes to build it, and so to the price of the whole. Takes a rig and the household's allowances;
+ * must not simulate.
+ */
+@NullMarked
+package tideover.engine.wiring;
+
+import org.jspecify.annotations.NullMarked;
