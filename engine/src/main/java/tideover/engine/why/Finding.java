@@ -1,15 +1,20 @@
 package tideover.engine.why;
 
+import java.util.List;
+import java.util.Locale;
+
 /**
- * What one rule found on one rig.
+ * What one rule found on one rig. The sentence is kept as its pattern and figures and rendered only when somebody reads
+ * it: most findings are merely counted.
  *
- * @param rule     short name of the rule, the key under which rejections are counted
- * @param value    what the rig has, in {@code unit}; NaN where the rule compares words
- * @param limit    what it is held against, in {@code unit}; NaN where the rule compares words
- * @param margin   room left before the limit, in {@code unit}; negative where it is broken, NaN for words
- * @param sentence one plain sentence with its numbers and units
- * @param basis    how the limit is known
- * @param source   standard and clause, part id, or the practice
+ * @param rule    short name of the rule, the key under which rejections are counted
+ * @param value   what the rig has, in {@code unit}; NaN where the rule compares words
+ * @param limit   what it is held against, in {@code unit}; NaN where the rule compares words
+ * @param margin  room left before the limit, in {@code unit}; negative where it is broken, NaN for words
+ * @param pattern format of one plain sentence
+ * @param figures what goes into it
+ * @param basis   how the limit is known
+ * @param source  standard and clause, part id, or the practice
  */
 public record Finding(
         String rule,
@@ -18,9 +23,18 @@ public record Finding(
         double limit,
         double margin,
         String unit,
-        String sentence,
+        String pattern,
+        List<Object> figures,
         Basis basis,
         String source) {
+    public Finding {
+        figures = List.copyOf(figures);
+    }
+
+    /** One plain sentence with its numbers and units. */
+    public String sentence() {
+        return String.format(Locale.ROOT, pattern, figures.toArray());
+    }
 
     /** A finding where more than {@code most} is wrong. */
     public static Finding atMost(
@@ -29,15 +43,18 @@ public record Finding(
             double value,
             double most,
             String unit,
-            String sentence,
             Basis basis,
-            String source) {
+            String source,
+            String pattern,
+            Object... figures) {
         Verdict verdict = value <= most ? Verdict.PASS : ifBroken;
-        return new Finding(rule, verdict, value, most, most - value, unit, sentence, basis, source);
+        return new Finding(rule, verdict, value, most, most - value, unit, pattern, List.of(figures), basis, source);
     }
 
     /** A finding that compares words, not figures. */
-    public static Finding inWords(String rule, Verdict verdict, String sentence, Basis basis, String source) {
-        return new Finding(rule, verdict, Double.NaN, Double.NaN, Double.NaN, "", sentence, basis, source);
+    public static Finding inWords(
+            String rule, Verdict verdict, Basis basis, String source, String pattern, Object... figures) {
+        return new Finding(
+                rule, verdict, Double.NaN, Double.NaN, Double.NaN, "", pattern, List.of(figures), basis, source);
     }
 }

@@ -1,0 +1,65 @@
+package tideover.engine.quantity;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.IntConsumer;
+
+/**
+ * Does numbered pieces of work on so many threads. A piece may write only to places that belong to its number; then the
+ * outcome cannot depend on how many threads there were or who finished first.
+ */
+public final class Workers {
+    private final int threads;
+
+    private Workers(int threads) {
+        this.threads = threads;
+    }
+
+    public static Workers of(int threads) {
+        return new Workers(Require.within(1, 256, "threads", threads));
+    }
+
+    /** Runs {@code work} for every number from 0 to {@code pieces - 1} and returns when all are done. */
+    public void forEach(int pieces, IntConsumer work) {
+        if (threads == 1 || pieces < 2) {
+            for (int i = 0; i < pieces; i++) {
+                work.accept(i);
+            }
+            return;
+        }
+        AtomicInteger next = new AtomicInteger();
+        ExecutorService pool = Executors.newFixedThreadPool(Math.min(threads, pieces), task -> {
+            Thread thread = new Thread(task, "worker");
+            thread.setDaemon(true);
+            return thread;
+        });
+        try {
+            List<Future<?>> running = new ArrayList<>();
+            for (int t = 0; t < Math.min(threads, pieces); t++) {
+                running.add(pool.submit(() -> {
+                    for (int i = next.getAndIncrement(); i < pieces; i = next.getAndIncrement()) {
+                        work.accept(i);
+                    }
+                }));
+            }
+            for (Future<?> one : running) {
+                one.get();
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException("interrupted while working", e);
+        } catch (ExecutionException e) {
+            if (e.getCause() instanceof RuntimeException cause) {
+                throw cause;
+            }
+            throw new IllegalStateException(e.getCause());
+        } finally {
+            pool.shutdownNow();
+        }
+    }
+}

@@ -1,0 +1,158 @@
+package tideover.engine.rig;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import tideover.engine.part.Battery;
+import tideover.engine.part.ChargeController;
+import tideover.engine.part.ControllerRating;
+import tideover.engine.part.Enclosure;
+import tideover.engine.part.Inverter;
+import tideover.engine.part.InverterRating;
+import tideover.engine.part.Outlet;
+import tideover.engine.part.Panel;
+import tideover.engine.part.PlainStore;
+import tideover.engine.part.ReadyBox;
+
+/**
+ * Turns a choice of parts into a rig, or says why the parts are no rig. A rig has one store (a ready-made box, or
+ * batteries of one kind), at most one kind of panel, one controller and one inverter, whether built in or separate.
+ */
+public final class Assembly {
+    private final List<String> faults = new ArrayList<>();
+    private @Nullable ReadyBox box;
+    private @Nullable Enclosure enclosure;
+    private @Nullable Battery battery;
+    private int batteryCount;
+    private @Nullable Panel panel;
+    private int panelCount;
+    private @Nullable ControllerRating controller;
+    private @Nullable InverterRating inverter;
+    private final List<Outlet> outlets = new ArrayList<>();
+
+    private Assembly() {}
+
+    /**
+     * What came of it.
+     *
+     * @param rig    null where there are faults
+     * @param faults plain sentences
+     */
+    public record Result(@Nullable Rig rig, List<String> faults) {
+        public Result {
+            faults = List.copyOf(faults);
+        }
+    }
+
+    public static Result of(List<Chosen> chosen) {
+        Assembly assembly = new Assembly();
+        chosen.forEach(assembly::take);
+        return assembly.finish(chosen);
+    }
+
+    private void take(Chosen chosen) {
+        String id = chosen.part().listing().id();
+        if (chosen.part() instanceof ReadyBox taken) {
+            single(chosen, box != null || enclosure != null, "a second box or enclosure");
+            box = taken;
+            electronics(id, taken.controller(), taken.inverter(), taken.outlets());
+        } else if (chosen.part() instanceof Enclosure taken) {
+            single(chosen, box != null || enclosure != null, "a second box or enclosure");
+            enclosure = taken;
+            electronics(id, taken.controller(), taken.inverter(), taken.outlets());
+        } else if (chosen.part() instanceof Battery taken) {
+            if (battery != null) {
+                faults.add(id + " is a second kind of battery; a bank is made of one kind.");
+            }
+            battery = taken;
+            batteryCount = chosen.count();
+        } else if (chosen.part() instanceof Panel taken) {
+            if (panel != null) {
+                faults.add(id + " is a second kind of panel; an array is made of one kind.");
+            }
+            panel = taken;
+            panelCount = chosen.count();
+        } else if (chosen.part() instanceof ChargeController taken) {
+            single(chosen, false, "");
+            electronics(id, taken.rating(), null, taken.outlets());
+        } else if (chosen.part() instanceof Inverter taken) {
+            single(chosen, false, "");
+            electronics(id, null, taken.rating(), taken.outlets());
+        }
+    }
+
+    private void single(Chosen chosen, boolean already, String what) {
+        if (already) {
+            faults.add(chosen.part().listing().id() + " is " + what + "; a rig has one.");
+        }
+        if (chosen.count() > 1) {
+            faults.add(chosen.part().listing().id() + " is taken " + chosen.count()
+                    + " times; only panels and batteries may be.");
+        }
+    }
+
+    private void electronics(
+            String id,
+            @Nullable ControllerRating newController,
+            @Nullable InverterRating newInverter,
+            List<Outlet> more) {
+        if (newController != null && controller != null) {
+            faults.add(id + " brings a second charge controller; a rig has one.");
+        }
+        if (newInverter != null && inverter != null) {
+            faults.add(id + " brings a second inverter; a rig has one.");
+        }
+        controller = newController == null ? controller : newController;
+        inverter = newInverter == null ? inverter : newInverter;
+        outlets.addAll(more);
+    }
+
+    private Result finish(List<Chosen> chosen) {
+        PlainStore store = null;
+        Route route = Route.SEPARATE_PARTS;
+        if (box != null) {
+            store = box.store();
+            route = Route.READY_BOX;
+            if (battery != null) {
+                faults.add(battery.listing().id() + " has no place: "
+                        + box.listing().id() + " has its battery inside.");
+            }
+        } else if (battery != null) {
+            store = battery.store().inParallel(batteryCount);
+            route = enclosure != null ? Route.ENCLOSURE : Route.SEPARATE_PARTS;
+        } else {
+            faults.add("There is no store: neither a box nor a battery.");
+        }
+        if (panel != null && controller == null) {
+            faults.add(panel.listing().id() + " has no charge controller to feed.");
+        }
+        if (store == null || !faults.isEmpty()) {
+            return new Result(null, faults);
+        }
+        return new Result(new Rig(route, chosen, store, panel, panelCount, controller, inverter, outlets), List.of());
+    }
+
+    static double enclosureV(Rig rig) {
+        return rig.chosen().stream()
+                .filter(c -> c.part() instanceof Enclosure)
+                .mapToDouble(c -> ((Enclosure) c.part()).batteryV())
+                .findFirst()
+                .orElse(Double.NaN);
+    }
+
+    static int parallelLimit(Rig rig) {
+        return rig.chosen().stream()
+                .filter(c -> c.part() instanceof Battery)
+                .mapToInt(c -> ((Battery) c.part()).mostInParallel())
+                .findFirst()
+                .orElse(1);
+    }
+
+    static int batteriesIn(Rig rig) {
+        return rig.chosen().stream()
+                .filter(c -> c.part() instanceof Battery)
+                .mapToInt(Chosen::count)
+                .findFirst()
+                .orElse(1);
+    }
+}

@@ -1,0 +1,74 @@
+package tideover.engine.rig;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import tideover.engine.part.ControllerRating;
+import tideover.engine.part.InverterRating;
+import tideover.engine.part.Outlet;
+import tideover.engine.part.Panel;
+import tideover.engine.part.PlainStore;
+
+/**
+ * One complete answer: parts wired as a system. Made by {@link Assembly}, which sees to it that the parts make sense
+ * together; whether they suit each other's limits is for {@link RuleBook}.
+ *
+ * @param chosen     what is bought or taken from the shelf, in the order it was chosen
+ * @param store      the whole bank at its terminals
+ * @param panel      the kind of panel, or null where there is none
+ * @param panelCount how many, all side by side on one controller input
+ * @param controller null where the sun cannot be used
+ * @param inverter   null where there is direct current only
+ */
+public record Rig(
+        Route route,
+        List<Chosen> chosen,
+        PlainStore store,
+        @Nullable Panel panel,
+        int panelCount,
+        @Nullable ControllerRating controller,
+        @Nullable InverterRating inverter,
+        List<Outlet> outlets) {
+    public Rig {
+        chosen = List.copyOf(chosen);
+        outlets = List.copyOf(outlets);
+    }
+
+    public double busV() {
+        return store.nominalV();
+    }
+
+    public double arrayRatedW() {
+        return panel == null ? 0 : panel.ratedW() * panelCount;
+    }
+
+    /** Such as "2xP100+BX500": the same parts always make the same id. */
+    public String id() {
+        return chosen.stream()
+                .map(c -> (c.count() == 1 ? "" : c.count() + "x")
+                        + c.part().listing().id())
+                .collect(Collectors.joining("+"));
+    }
+
+    /** Its parts by name, such as "Foo box, 2 x Bar panel". */
+    public String words() {
+        return chosen.stream().map(Chosen::words).collect(Collectors.joining(", "));
+    }
+
+    public double massKg() {
+        double kg = 0;
+        for (Chosen c : chosen) {
+            kg += c.count() * c.part().listing().massKg();
+        }
+        return kg;
+    }
+
+    /** The heaviest single thing that somebody must lift, kg. */
+    public double heaviestKg() {
+        double kg = 0;
+        for (Chosen c : chosen) {
+            kg = Math.max(kg, c.part().listing().massKg());
+        }
+        return kg;
+    }
+}
