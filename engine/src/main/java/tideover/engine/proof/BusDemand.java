@@ -1,0 +1,135 @@
+package tideover.engine.proof;
+
+import java.util.ArrayList;
+import java.util.List;
+import tideover.engine.load.Load;
+import tideover.engine.load.Need;
+import tideover.engine.part.InverterRating;
+import tideover.engine.part.Outlet;
+import tideover.engine.quantity.Require;
+import tideover.engine.rig.Rig;
+import tideover.engine.rig.Sockets;
+
+/**
+ * What the loads ask of a rig's bus, step by step of the day where the clock decides, and load by load where the hours
+ * are free inside a window. Each demand is held with its split: watts at the plug, what the inverter and the outlets'
+ * converters lose on it, and the inverter's own draw.
+ */
+public final class BusDemand {
+    private final int stepsPerHour;
+    private final Flow[] essential;
+    private final Flow[] nice;
+    private final List<Free> essentialFree = new ArrayList<>();
+    private final List<Free> niceFree = new ArrayList<>();
+
+    /** Watts on the bus and where they end up. */
+    record Flow(double plugW, double inverterLossW, double outletLossW, double standingW) {
+        static final Flow NONE = new Flow(0, 0, 0, 0);
+
+        double busW() {
+            return plugW + inverterLossW + outletLossW + standingW;
+        }
+
+        Flow plus(Flow other, double times) {
+            return new Flow(
+                    plugW + times * other.plugW,
+                    inverterLossW + times * other.inverterLossW,
+                    outletLossW + times * other.outletLossW,
+                    standingW + times * other.standingW);
+        }
+    }
+
+    /** A load that runs some hours of a window, whichever they are. */
+    record Free(Flow flow, Need.HoursInWindow need) {}
+
+    private BusDemand(int stepsPerHour) {
+        this.stepsPerHour = Require.within(1, 60, "stepsPerHour", stepsPerHour);
+        this.essential = new Flow[24 * stepsPerHour];
+        this.nice = new Flow[24 * stepsPerHour];
+    }
+
+    /**
+     * The demand of loads plugged into a rig. A load without an outlet asks for nothing here: for an essential one the
+     * rule book has already rejected the rig.
+     */
+    public static BusDemand of(Rig rig, List<Load> loads, int stepsPerHour) {
+        Sockets sockets = Sockets.of(rig, loads);
+        return of(rig, sockets.plugged(), sockets.standingW(rig), stepsPerHour);
+    }
+
+    /** The same with another standing draw, to ask what the inverter's own draw costs. */
+    static BusDemand withStanding(Rig rig, List<Load> loads, double standingW, int stepsPerHour) {
+        return of(rig, Sockets.of(rig, loads).plugged(), standingW, stepsPerHour);
+    }
+
+    private static BusDemand of(Rig rig, List<Sockets.Plugged> plugged, double standingW, int stepsPerHour) {
+        BusDemand demand = new BusDemand(stepsPerHour);
+        InverterRating inverter = rig.inverter();
+        double switchedOnW = standingW == 0 && inverter != null ? inverter.standingW() : 0;
+        double stepHours = 1.0 / stepsPerHour;
+        for (int step = 0; step < demand.essential.length; step++) {
+            demand.essential[step] = new Flow(0, 0, 0, standingW);
+            demand.nice[step] = Flow.NONE;
+        }
+        for (Sockets.Plugged one : plugged) {
+            Outlet outlet = one.outlet();
+            Load load = one.load();
+            if (outlet == null || (load.supply().isAc() && inverter == null)) {
+                continue;
+            }
+            boolean ac = load.supply().isAc();
+            double lossW = load.runningW() * (one.busPerPlugW(rig) - 1);
+            double ownW = ac && !load.essential() && inverterOffOtherwise
+                    ? rig.inverter().standingW()
+                    : 0;
+            Flow running = new Flow(load.runningW(), ac ? lossW : 0, ac ? 0 : lossW, ownW);
+            if (load.need() instanceof Need.HoursInWindow some) {
+                (load.essential() ? demand.essentialFree : demand.niceFree).add(new Free(running, some));
+                continue;
+            }
+            Flow[] flows = load.essential() ? demand.essential : demand.nice;
+            for (int step = 0; step < flows.length; step++) {
+                double on = load.wantedW(step * stepHours, stepHours) / load.runningW();
+                flows[step] = flows[step].plus(running, on);
+            }
+        }
+        return demand;
+    }
+
+    int stepsPerHour() {
+        return stepsPerHour;
+    }
+
+    int stepsPerDay() {
+        return essential.length;
+    }
+
+    Flow essential(int stepOfDay) {
+        return essential[stepOfDay];
+    }
+
+    Flow nice(int stepOfDay) {
+        return nice[stepOfDay];
+    }
+
+    List<Free> essentialFree() {
+        return essentialFree;
+    }
+
+    List<Free> niceFree() {
+        return niceFree;
+    }
+
+    /** True where some nice-to-have wants power. */
+    boolean hasNice() {
+        if (!niceFree.isEmpty()) {
+            return true;
+        }
+        for (Flow flow : nice) {
+            if (flow.busW() > 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+}

@@ -1,0 +1,55 @@
+package tideover.engine.proof;
+
+import tideover.engine.quantity.ModelYear;
+import tideover.engine.quantity.Series;
+import tideover.engine.site.SnowCover;
+import tideover.engine.site.Weather;
+import tideover.engine.sun.PanelMount;
+import tideover.engine.sun.PanelPower;
+import tideover.engine.sun.PlaneYear;
+import tideover.engine.sun.SunYear;
+
+/**
+ * What the weather puts on the panels' plane, hour by hour through all years, dirt and snow taken off.
+ *
+ * @param planeWm2     irradiance that reaches the cells
+ * @param airDegC      outdoor air
+ * @param coveredHours hours with snow on the panels
+ */
+public record PlaneWeather(Series planeWm2, Series airDegC, int coveredHours) {
+    /** @param snow whether snow may lie on the panels */
+    public static PlaneWeather of(Weather weather, SunYear sun, PanelMount mount, boolean snow) {
+        PlaneYear plane = sun.onto(mount);
+        SnowCover cover = snow ? SnowCover.of(weather, sun, mount.tiltDeg()) : null;
+        double[] reaching = new double[weather.hours()];
+        int covered = 0;
+        for (int hour = 0; hour < reaching.length; hour++) {
+            if (cover != null && cover.coveredOn(hour / 24)) {
+                covered++;
+                continue;
+            }
+            double ghiWm2 = weather.ghiWm2().at(hour);
+            if (ghiWm2 > 0) {
+                reaching[hour] = (1 - mount.soiling())
+                        * plane.planeWm2(
+                                hour % ModelYear.HOURS,
+                                ghiWm2,
+                                weather.diffuseWm2().at(hour));
+            }
+        }
+        return new PlaneWeather(Series.owning(reaching), weather.airDegC(), covered);
+    }
+
+    /** DC watts per rated watt of a panel, hour by hour. */
+    public Series wattsPerRatedWatt(double noctDegC, double powerPerK) {
+        double[] watts = new double[planeWm2.length()];
+        for (int hour = 0; hour < watts.length; hour++) {
+            double onPlaneWm2 = planeWm2.at(hour);
+            if (onPlaneWm2 > 0) {
+                double cellDegC = PanelPower.cellDegC(airDegC.at(hour), onPlaneWm2, noctDegC);
+                watts[hour] = PanelPower.wattsPerRatedWatt(onPlaneWm2, cellDegC, powerPerK);
+            }
+        }
+        return Series.owning(watts);
+    }
+}

@@ -1,0 +1,43 @@
+package tideover.engine.proof;
+
+import java.util.List;
+import tideover.engine.quantity.Series;
+
+/**
+ * What came of walking one rig through every outage.
+ *
+ * @param share            over every start hour of the asked months
+ * @param darkest          over starts on the darkest twentieth of those days
+ * @param coldest          over starts on the coldest twentieth
+ * @param hoursCarried     of every outage of the asked months, in rising order, capped at the tide line's cap
+ * @param tideLine         whole year
+ * @param starts           counts by month and hour of the day, whole year
+ * @param noSunHours       hours carried with no sun at all, by the hour of the day in which the outage begins
+ * @param worst            the outage carried shortest, or with the emptiest store
+ * @param median           the one in the middle of that order
+ * @param energy           summed over every outage of the asked months, walked to its end
+ * @param lifts            each limit lifted in turn, greatest gain first
+ */
+public record Proof(
+        RigFigures figures,
+        int years,
+        CarriedShare share,
+        CarriedShare darkest,
+        CarriedShare coldest,
+        Series hoursCarried,
+        TideLine tideLine,
+        StartTable starts,
+        Series noSunHours,
+        Trace worst,
+        Trace median,
+        Ledger energy,
+        List<Lift> lifts) {
+    public Proof {
+        lifts = List.copyOf(lifts);
+    }
+
+    /** The limit whose lifting gains most; it may gain nothing where all is well. */
+    public Lift binding() {
+        return lifts.get(0);
+    }
+}

@@ -1,0 +1,76 @@
+package tideover.engine.proof;
+
+import tideover.engine.part.ControllerRating;
+import tideover.engine.part.PlainStore;
+import tideover.engine.quantity.Require;
+import tideover.engine.rig.Rig;
+
+/**
+ * A rig flattened to the figures that the walk through an outage needs. Powers on the bus side unless said.
+ *
+ * @param capacityWh     usable, counted inside the store
+ * @param chargeEff      stored per delivered
+ * @param dischargeEff   given per taken out
+ * @param maxChargeW     most power into the store's terminals
+ * @param maxDischargeW  most power out of them
+ * @param arrayRatedW    panels at their rating
+ * @param controllerMaxW output current times bus voltage: the limit on the controller's whole output
+ * @param controllerEff  controller output per input
+ */
+public record RigFigures(
+        double capacityWh,
+        double chargeEff,
+        double dischargeEff,
+        double maxChargeW,
+        double maxDischargeW,
+        double arrayRatedW,
+        double controllerMaxW,
+        double controllerEff) {
+    public RigFigures {
+        Require.above(0, "capacityWh", capacityWh, "Wh");
+        Require.within(0.01, 1, "chargeEff", chargeEff, "");
+        Require.within(0.01, 1, "dischargeEff", dischargeEff, "");
+        Require.atLeast(0, "arrayRatedW", arrayRatedW, "W");
+        Require.atLeast(0, "controllerMaxW", controllerMaxW, "W");
+        Require.within(0.01, 1, "controllerEff", controllerEff, "");
+    }
+
+    public static RigFigures of(Rig rig) {
+        PlainStore store = rig.store();
+        ControllerRating controller = rig.controller();
+        return new RigFigures(
+                store.usableWh(),
+                store.chargeEfficiency(),
+                store.dischargeEfficiency(),
+                store.maxChargeW(),
+                store.maxDischargeW(),
+                rig.arrayRatedW(),
+                controller == null ? 0 : controller.maxOutputW(rig.busV()),
+                controller == null ? 1 : controller.efficiency());
+    }
+
+    public RigFigures withCapacityWh(double wh) {
+        return new RigFigures(
+                wh, chargeEff, dischargeEff, maxChargeW, maxDischargeW, arrayRatedW, controllerMaxW, controllerEff);
+    }
+
+    public RigFigures withArrayRatedW(double watts) {
+        return new RigFigures(
+                capacityWh, chargeEff, dischargeEff, maxChargeW, maxDischargeW, watts, controllerMaxW, controllerEff);
+    }
+
+    public RigFigures withControllerMaxW(double watts) {
+        return new RigFigures(
+                capacityWh, chargeEff, dischargeEff, maxChargeW, maxDischargeW, arrayRatedW, watts, controllerEff);
+    }
+
+    public RigFigures withMaxChargeW(double watts) {
+        return new RigFigures(
+                capacityWh, chargeEff, dischargeEff, watts, maxDischargeW, arrayRatedW, controllerMaxW, controllerEff);
+    }
+
+    public RigFigures withMaxDischargeW(double watts) {
+        return new RigFigures(
+                capacityWh, chargeEff, dischargeEff, maxChargeW, watts, arrayRatedW, controllerMaxW, controllerEff);
+    }
+}

@@ -1,0 +1,45 @@
+package tideover.engine.proof;
+
+/**
+ * One step of a walked outage; powers are means over the step.
+ *
+ * @param hour               hours since the outage began, at the step's start
+ * @param weatherHour        hour of the weather years, counted through all years
+ * @param airDegC            outdoor air
+ * @param panelsOut          whether the panels are out
+ * @param arrayW             what the panels could give
+ * @param onBusW             what the controller can put on the bus
+ * @param controllerLossW    lost inside the controller
+ * @param controllerLimitW   cut off by its output current
+ * @param chargeLimitW       not taken because the store charges no faster
+ * @param noRoomW            not taken because the store is full
+ * @param essentialServedW   at the plugs of essential loads
+ * @param essentialUnservedW wanted there and not given
+ * @param niceServedW        at the plugs of nice-to-have loads
+ * @param inverterLossW      lost in the inverter
+ * @param outletLossW        lost in outlet converters
+ * @param standingW          the inverter's own draw
+ * @param chargeLossW        lost on the way into the store
+ * @param dischargeLossW     lost on the way out of it
+ * @param storedWh           in the store at the step's end
+ */
+public record TraceStep(
+        double hour,
+        int weatherHour,
+        double airDegC,
+        boolean panelsOut,
+        double arrayW,
+        double onBusW,
+        double controllerLossW,
+        double controllerLimitW,
+        double chargeLimitW,
+        double noRoomW,
+        double essentialServedW,
+        double essentialUnservedW,
+        double niceServedW,
+        double inverterLossW,
+        double outletLossW,
+        double standingW,
+        double chargeLossW,
+        double dischargeLossW,
+        double storedWh) {}
