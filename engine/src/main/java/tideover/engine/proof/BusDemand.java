@@ -79,9 +79,7 @@ public final class BusDemand {
             }
             boolean ac = load.supply().isAc();
             double lossW = load.runningW() * (one.busPerPlugW(rig) - 1);
-            double ownW = ac && !load.essential() && inverterOffOtherwise
-                    ? rig.inverter().standingW()
-                    : 0;
+            double ownW = ac && !load.essential() ? switchedOnW : 0;
             Flow running = new Flow(load.runningW(), ac ? lossW : 0, ac ? 0 : lossW, ownW);
             if (load.need() instanceof Need.HoursInWindow some) {
                 (load.essential() ? demand.essentialFree : demand.niceFree).add(new Free(running, some));
