@@ -1,0 +1,193 @@
+package tideover.engine.answer;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import tideover.engine.outage.Outage;
+import tideover.engine.proof.CarriedShare;
+import tideover.engine.proof.PlaneWeather;
+import tideover.engine.proof.Proof;
+import tideover.engine.proof.Prover;
+import tideover.engine.proof.RigFigures;
+import tideover.engine.proof.Trace;
+import tideover.engine.proof.TraceChecker;
+import tideover.engine.quantity.Workers;
+import tideover.engine.rig.Rig;
+import tideover.engine.rig.RuleBook;
+import tideover.engine.search.Rated;
+import tideover.engine.search.Search;
+import tideover.engine.search.Shortlist;
+import tideover.engine.site.Weather;
+import tideover.engine.sun.SunYear;
+import tideover.engine.why.Finding;
+import tideover.engine.why.Verdict;
+import tideover.engine.wiring.Price;
+
+/** The one door to the engine: commands, pages and studies ask here. */
+public final class Advisor {
+    /** Rigs within this share of the winner's price are near ties. */
+    private static final double NEAR_TIE = 0.10;
+
+    private final Question question;
+    private final Options options;
+    private final Progress progress;
+    private final Workers workers;
+    private final SunYear sun;
+    private final Sky sky;
+    private @Nullable Sky confirming;
+
+    private Advisor(Question question, Options options, Progress progress) {
+        this.question = question;
+        this.options = options;
+        this.progress = progress;
+        this.workers = Workers.of(options.threads());
+        this.sun = SunYear.at(
+                question.place().latDeg(),
+                question.place().lonDeg(),
+                question.place().zoneH());
+        progress.at("weather", 0);
+        this.sky = sky(options.seed(), options.years());
+    }
+
+    /** Weather and what it puts on the panels. */
+    private record Sky(Weather weather, PlaneWeather plane, long seed) {}
+
+    /** The cheapest rig that meets the question's target, fully simulated and confirmed. */
+    public static Answer size(Question question, Options options, Progress progress) {
+        return new Advisor(question, options, progress).size();
+    }
+
+    /** One given rig, fully simulated. */
+    public static Answer prove(Question question, Rig rig, Options options, Progress progress) {
+        return new Advisor(question, options, progress).prove(rig);
+    }
+
+    /** The rigs that {@link #size} would list, without the full simulation of the winner. */
+    public static Shortlist shortlist(Question question, Options options, Progress progress) {
+        return new Advisor(question, options, progress).shortlist();
+    }
+
+    /** One outage of a rig, step by step; the start counts hours through all weather years. */
+    public static Trace trace(Question question, Rig rig, int startHour, Options options) {
+        Advisor advisor = new Advisor(question, options, Progress.SILENT);
+        return checked(advisor.prover(advisor.sky).trace(rig, question.loads(), question.outage(), startHour), rig);
+    }
+
+    /** Weather, plane, cell and panel, hour by hour, for a panel of {@code ratedW} with the usual coefficients. */
+    public static WeatherSheet weather(Question question, Options options, double ratedW) {
+        Advisor advisor = new Advisor(question, options, Progress.SILENT);
+        return WeatherSheet.of(advisor.sky.weather(), advisor.sky.plane(), ratedW);
+    }
+
+    private Answer size() {
+        Shortlist shortlist = shortlist();
+        List<Rated> unconfirmed = new ArrayList<>();
+        for (Rated rated : shortlist.meeting()) {
+            if (meetsInFull(rated.rig(), rated.share())) {
+                CarriedShare confirmed = confirm(rated.rig());
+                if (confirmed == null || confirmed.share() >= question.outage().targetShare()) {
+                    return answer(shortlist, proven(rated.rig(), confirmed), true, unconfirmed);
+                }
+            }
+            unconfirmed.add(rated);
+        }
+        return answer(shortlist, null, false, unconfirmed);
+    }
+
+    private Shortlist shortlist() {
+        return new Search(sky.plane(), sky.weather().years(), options.stepsPerHour(), workers)
+                .shortlist(
+                        question.parts(),
+                        question.grammar(),
+                        question.loads(),
+                        question.lowestDegC(),
+                        question.outage(),
+                        question.allowances(),
+                        question.budgetCents(),
+                        share -> progress.at("screening", share));
+    }
+
+    /** The screening is the truth unless nice-to-have loads may draw on the store; then only the full walk is. */
+    private boolean meetsInFull(Rig rig, double screenedShare) {
+        Outage outage = question.outage();
+        double share = outage.keepBack() < 1
+                ? prover(sky).share(rig, question.loads(), outage).share()
+                : screenedShare;
+        return share >= outage.targetShare();
+    }
+
+    private Answer prove(Rig rig) {
+        CarriedShare confirmed = confirm(rig);
+        ProvenRig proven = proven(rig, confirmed);
+        double target = question.outage().targetShare();
+        boolean meets = proven.proof().share().share() >= target
+                && (confirmed == null || confirmed.share() >= target)
+                && proven.findings().stream().noneMatch(f -> f.verdict() == Verdict.FAIL);
+        return answer(null, proven, meets, List.of());
+    }
+
+    private @Nullable CarriedShare confirm(Rig rig) {
+        if (!question.weather().canDrawAgain()) {
+            return null;
+        }
+        progress.at("confirming", 0);
+        if (confirming == null) {
+            confirming = sky(options.confirmSeed(), options.confirmYears());
+        }
+        return prover(confirming).share(rig, question.loads(), question.outage());
+    }
+
+    private ProvenRig proven(Rig rig, @Nullable CarriedShare confirmed) {
+        progress.at("proving", 0);
+        Proof proof = prover(sky).prove(rig, question.loads(), question.outage());
+        checked(proof.worst(), rig);
+        checked(proof.median(), rig);
+        List<Finding> findings = RuleBook.findings(rig, question.loads(), question.lowestDegC());
+        return new ProvenRig(rig, Price.of(rig, question.allowances()), findings, proof, confirmed);
+    }
+
+    /** No trace leaves here that the independent checker has not passed. */
+    private static Trace checked(Trace trace, Rig rig) {
+        List<String> faults = TraceChecker.faults(trace, RigFigures.of(rig));
+        if (!faults.isEmpty()) {
+            throw new IllegalStateException("the simulation broke its own books: " + faults.get(0));
+        }
+        return trace;
+    }
+
+    private Answer answer(
+            @Nullable Shortlist shortlist, @Nullable ProvenRig rig, boolean meets, List<Rated> unconfirmed) {
+        List<Rated> nearTies = new ArrayList<>();
+        if (shortlist != null && rig != null) {
+            double most = rig.price().totalCents() * (1 + NEAR_TIE);
+            for (Rated rated : shortlist.meeting()) {
+                if (rated.price().totalCents() <= most
+                        && !rated.rig().id().equals(rig.rig().id())
+                        && !unconfirmed.contains(rated)) {
+                    nearTies.add(rated);
+                }
+            }
+        }
+        return new Answer(
+                question,
+                options,
+                sky.weather().years(),
+                shortlist,
+                rig,
+                meets,
+                unconfirmed,
+                nearTies,
+                question.weather().words(),
+                Cautions.of(question, rig, sky.weather()),
+                Notes.of(question, options, sky.weather(), sky.plane()));
+    }
+
+    private Sky sky(long seed, int years) {
+        Weather weather = question.weather().weather(seed, years);
+        return new Sky(weather, PlaneWeather.of(weather, sun, question.mount(), question.snow()), seed);
+    }
+
+    private Prover prover(Sky under) {
+        return new Prover(under.weather(), under.plane(), options.stepsPerHour(), under.seed(), workers);
+    }
+}

@@ -1,0 +1,72 @@
+package tideover.engine.answer;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import tideover.engine.outage.Outage;
+import tideover.engine.part.Condition;
+import tideover.engine.quantity.ModelYear;
+import tideover.engine.quantity.Series;
+import tideover.engine.site.Room;
+import tideover.engine.site.Weather;
+import tideover.engine.why.Finding;
+import tideover.engine.why.Verdict;
+
+/** What must be minded beside any answer, and beside this one. */
+final class Cautions {
+    private Cautions() {}
+
+    static List<String> of(Question question, @Nullable ProvenRig proven, Weather weather) {
+        List<String> cautions = new ArrayList<>();
+        cautions.add(
+                "This advises and does not certify. Local codes, licensed practice and the makers' instructions come"
+                        + " first. Never feed a house circuit except through a listed transfer device.");
+        cautions.add(
+                "A load that someone's health depends on needs a second plan that does not use this rig: a share of"
+                        + " outages is not good enough for it.");
+        cautions.add("Starting surges are not judged: a motor or compressor draws several times its running watts for a"
+                + " moment. Test each one on the rig before it is needed.");
+        if (proven != null) {
+            for (Finding finding : proven.findings()) {
+                if (finding.verdict() != Verdict.PASS) {
+                    cautions.add(finding.sentence());
+                }
+            }
+            boolean used = proven.rig().chosen().stream()
+                    .anyMatch(c -> c.part().listing().condition() == Condition.USED);
+            if (used) {
+                cautions.add("Used parts are taken at the figures in the parts file: measure before relying on them.");
+            }
+            if (proven.price().smallPartsCents() == 0) {
+                cautions.add("The price holds no wire, fuses, terminals or tools: the plan allows nothing for them.");
+            }
+        }
+        double coldest = coldestDegC(question.outage(), Room.degC(question.batteryRoom(), weather));
+        if (coldest < 0) {
+            cautions.add(String.format(
+                    Locale.ROOT,
+                    "The store's room (%s) falls to %.0f degC in these weather years. A plain store knows no cold, but real"
+                            + " batteries give less, and lithium must not be charged below 0 degC unless its maker says that"
+                            + " its electronics see to that.",
+                    question.batteryRoom().words(),
+                    coldest));
+        }
+        if (weather.years() < 10) {
+            cautions.add("Only " + weather.years() + (weather.years() == 1 ? " year" : " years")
+                    + " of weather: rare spells are missing, and the interval says so.");
+        }
+        cautions.addAll(question.cautions());
+        return cautions;
+    }
+
+    private static double coldestDegC(Outage outage, Series roomDegC) {
+        double coldest = Double.POSITIVE_INFINITY;
+        for (int hour = 0; hour < roomDegC.length(); hour++) {
+            if (outage.months().contains(ModelYear.monthOfDay(hour / 24 % ModelYear.DAYS))) {
+                coldest = Math.min(coldest, roomDegC.at(hour));
+            }
+        }
+        return coldest;
+    }
+}

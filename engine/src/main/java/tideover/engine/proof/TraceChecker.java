@@ -1,0 +1,131 @@
+package tideover.engine.proof;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * Judges a walked outage from outside: it knows only the rows and the rig's figures, and adds up for itself. In every
+ * step energy in is energy served, lost by name and stored; the store stays between empty and full; no current limit is
+ * passed; nothing is negative; essential loads go short only with the store empty or its discharge limit reached.
+ */
+public final class TraceChecker {
+    /** Share of the energy moved that a sum may be off. */
+    private static final double CLOSURE = 1e-9;
+
+    private static final double TINY_WH = 1e-6;
+
+    private TraceChecker() {}
+
+    /** What is wrong, in plain sentences; empty where all is well. */
+    public static List<String> faults(Trace trace, RigFigures rig) {
+        List<String> faults = new ArrayList<>();
+        double storedWh = trace.ledger().startWh();
+        double inWh = 0;
+        double outWh = 0;
+        double firstShortHour = Double.NaN;
+        for (TraceStep step : trace.steps()) {
+            double hours = trace.stepHours();
+            double in = step.arrayW() * hours;
+            double out = hours
+                    * (step.essentialServedW()
+                            + step.niceServedW()
+                            + step.controllerLossW()
+                            + step.controllerLimitW()
+                            + step.chargeLimitW()
+                            + step.noRoomW()
+                            + step.inverterLossW()
+                            + step.outletLossW()
+                            + step.standingW()
+                            + step.chargeLossW()
+                            + step.dischargeLossW());
+            double risen = step.storedWh() - storedWh;
+            expect(
+                    Math.abs(in - out - risen) <= CLOSURE * (in + out + rig.capacityWh()),
+                    faults,
+                    "hour %.2f: %.9f Wh in, %.9f Wh served and lost, %.9f Wh stored",
+                    step.hour(),
+                    in,
+                    out,
+                    risen);
+            limits(step, storedWh, rig, hours, faults);
+            if (Double.isNaN(firstShortHour) && step.essentialUnservedW() * hours > TINY_WH) {
+                firstShortHour = step.hour();
+            }
+            storedWh = step.storedWh();
+            inWh += in;
+            outWh += out;
+        }
+        double changed = storedWh - trace.ledger().startWh();
+        expect(
+                Math.abs(inWh - outWh - changed) <= CLOSURE * Math.max(1, inWh + outWh),
+                faults,
+                "whole outage: %.9f Wh in, %.9f Wh served and lost, %.9f Wh stored",
+                inWh,
+                outWh,
+                changed);
+        if (!Double.isNaN(firstShortHour)) {
+            expect(
+                    trace.hoursCarried() >= firstShortHour - TINY_WH
+                            && trace.hoursCarried() <= firstShortHour + trace.stepHours() + TINY_WH,
+                    faults,
+                    "said to carry %.4f h, but power is first missing in the step of hour %.2f",
+                    trace.hoursCarried(),
+                    firstShortHour);
+        }
+        return faults;
+    }
+
+    private static void limits(TraceStep step, double beforeWh, RigFigures rig, double hours, List<String> faults) {
+        double at = step.hour();
+        expect(step.storedWh() >= -TINY_WH, faults, "hour %.2f: store at %.6f Wh", at, step.storedWh());
+        expect(
+                step.storedWh() <= rig.capacityWh() + TINY_WH,
+                faults,
+                "hour %.2f: store at %.6f of %.6f Wh",
+                at,
+                step.storedWh(),
+                rig.capacityWh());
+        expect(
+                step.onBusW() <= rig.controllerMaxW() * (1 + CLOSURE) + CLOSURE,
+                faults,
+                "hour %.2f: controller gives %.3f W",
+                at,
+                step.onBusW());
+        double risenW = (step.storedWh() - beforeWh) / hours;
+        expect(
+                risenW <= rig.maxChargeW() * rig.chargeEff() * (1 + CLOSURE) + TINY_WH,
+                faults,
+                "hour %.2f: store rises by %.3f W",
+                at,
+                risenW);
+        expect(
+                -risenW * rig.dischargeEff() <= rig.maxDischargeW() * (1 + 1e-8) + TINY_WH,
+                faults,
+                "hour %.2f: store gives %.3f W",
+                at,
+                -risenW);
+        double least = Math.min(
+                Math.min(
+                        Math.min(step.essentialServedW(), step.essentialUnservedW()),
+                        Math.min(step.niceServedW(), step.noRoomW())),
+                Math.min(
+                        Math.min(step.chargeLimitW(), step.controllerLimitW()),
+                        Math.min(step.chargeLossW(), step.dischargeLossW())));
+        expect(least >= -TINY_WH, faults, "hour %.2f: a flow of %.9f W", at, least);
+        boolean atDischargeLimit = step.dischargeLossW() == 0 && step.storedWh() == beforeWh;
+        expect(
+                step.essentialUnservedW() * hours <= TINY_WH || step.storedWh() <= TINY_WH || atDischargeLimit,
+                faults,
+                "hour %.2f: essential loads short of %.6f W with %.6f Wh in the store",
+                at,
+                step.essentialUnservedW(),
+                step.storedWh());
+    }
+
+    private static void expect(boolean holds, List<String> faults, String pattern, Object... figures) {
+        if (!holds) {
+            faults.add(String.format(Locale.ROOT, pattern, figures));
+        }
+    }
+}
