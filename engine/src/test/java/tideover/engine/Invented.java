@@ -1,0 +1,186 @@
+package tideover.engine;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import tideover.engine.load.DayWindow;
+import tideover.engine.load.Load;
+import tideover.engine.load.Need;
+import tideover.engine.load.SteadyLoad;
+import tideover.engine.load.Supply;
+import tideover.engine.load.TimedLoad;
+import tideover.engine.outage.Outage;
+import tideover.engine.part.Battery;
+import tideover.engine.part.ChargeController;
+import tideover.engine.part.Condition;
+import tideover.engine.part.ControllerRating;
+import tideover.engine.part.Inverter;
+import tideover.engine.part.InverterRating;
+import tideover.engine.part.Listing;
+import tideover.engine.part.Outlet;
+import tideover.engine.part.Panel;
+import tideover.engine.part.Part;
+import tideover.engine.part.PlainStore;
+import tideover.engine.proof.PlaneWeather;
+import tideover.engine.quantity.ModelYear;
+import tideover.engine.quantity.RandomStream;
+import tideover.engine.quantity.Series;
+import tideover.engine.rig.Assembly;
+import tideover.engine.rig.Chosen;
+import tideover.engine.rig.Rig;
+import tideover.engine.site.Place;
+import tideover.engine.site.RoomKind;
+import tideover.engine.site.Weather;
+import tideover.engine.sun.DiffuseFraction;
+import tideover.engine.sun.PanelMount;
+import tideover.engine.sun.SunYear;
+
+/** Invented weather, loads and rigs for tests, drawn from a seed. */
+public final class Invented {
+    public static final Supply MAINS = Supply.ac(120, 60, "NEMA 5-15");
+    public static final Supply SOCKET = Supply.dc(12, "car socket");
+    public static final PanelMount MOUNT = new PanelMount(60, 180, 0.03, 0.2);
+    public static final Place PLACE = new Place("Invented Quay", 47.5, -122.0, 20, -8);
+    public static final SunYear SUN = SunYear.at(PLACE.latDeg(), PLACE.lonDeg(), PLACE.zoneH());
+
+    private final RandomStream random;
+
+    public Invented(long seed) {
+        random = RandomStream.of(seed, 0, RandomStream.Purpose.TEST);
+    }
+
+    public double between(double least, double most) {
+        return least + (most - least) * random.nextUniform();
+    }
+
+    public int whole(int least, int most) {
+        return least + random.nextIndex(most - least + 1);
+    }
+
+    public boolean chance(double share) {
+        return random.nextUniform() < share;
+    }
+
+    /** Days of random clearness with hours of random shares of it: dark spells, bright days, no physics beyond the sun. */
+    public Weather weather(int years) {
+        double[] ghi = new double[years * ModelYear.HOURS];
+        double[] diffuse = new double[ghi.length];
+        double[] air = new double[ghi.length];
+        double memory = 0;
+        for (int day = 0; day < years * ModelYear.DAYS; day++) {
+            memory = 0.5 * memory + between(-1, 1);
+            double clearness = Math.max(0.04, Math.min(0.75, 0.4 + 0.3 * memory));
+            double meanDegC = 8 - 10 * Math.cos(2 * Math.PI * (day % 365 - 20) / 365) + between(-5, 5);
+            for (int h = day * 24; h < day * 24 + 24; h++) {
+                double k = clearness * between(0.6, 1.4);
+                ghi[h] = k * SUN.horizontalWm2(h % ModelYear.HOURS);
+                diffuse[h] = ghi[h] * DiffuseFraction.hourly(k);
+                air[h] = meanDegC;
+            }
+        }
+        return new Weather(years, Series.owning(ghi), Series.owning(diffuse), Series.owning(air), "invented");
+    }
+
+    public static PlaneWeather plane(Weather weather) {
+        return PlaneWeather.of(weather, SUN, MOUNT, false);
+    }
+
+    /** From two to six loads, the first one essential and always on. */
+    public List<Load> loads(boolean someFree, boolean someNice) {
+        List<Load> loads = new ArrayList<>();
+        int count = whole(2, 6);
+        for (int i = 0; i < count; i++) {
+            Supply supply = chance(0.5) ? MAINS : SOCKET;
+            double watts = between(2, 40);
+            boolean essential = i == 0 || !someNice || chance(0.6);
+            String name = "load " + i;
+            double from = whole(0, 95) / 4.0;
+            double to = 1 + whole(0, 92) / 4.0;
+            DayWindow window = new DayWindow(from, to == from ? 24 : to);
+            if (someFree && i > 0 && chance(0.5)) {
+                double hours = between(0.2, 0.9) * window.lengthHours();
+                loads.add(new SteadyLoad(
+                        name, supply, watts, essential, new Need.HoursInWindow(hours, window), RoomKind.INDOORS));
+            } else if (i > 0 && chance(0.5)) {
+                loads.add(new TimedLoad(name, supply, watts, essential, List.of(window), RoomKind.INDOORS));
+            } else {
+                loads.add(new SteadyLoad(name, supply, watts, essential, new Need.AlwaysOn(), RoomKind.INDOORS));
+            }
+        }
+        return loads;
+    }
+
+    public Outage outage(double keepBack) {
+        int first = whole(0, 11);
+        int last = whole(first, Math.min(11, first + 2));
+        return new Outage(
+                IntStream.rangeClosed(first, last).boxed().toList(),
+                whole(6, 96),
+                0.9,
+                between(0.4, 1),
+                whole(0, 8),
+                keepBack);
+    }
+
+    public Rig rig() {
+        return rig(between(200, 4000), whole(0, 4), between(4, 40));
+    }
+
+    /** A rig of separate parts that carries AC and DC and fails no rule for small loads. */
+    public Rig rig(double usableWh, int panels, double controllerA) {
+        List<Chosen> chosen = new ArrayList<>(List.of(
+                new Chosen(battery("B", usableWh, 30_000), 1),
+                new Chosen(inverter("I", between(0, 12), 9_000), 1),
+                new Chosen(controller("C", controllerA, 4_000), 1)));
+        if (panels > 0) {
+            chosen.add(new Chosen(panel("P", between(50, 200), 8_000), panels));
+        }
+        Rig rig = Assembly.of(chosen).rig();
+        if (rig == null) {
+            throw new IllegalStateException("no rig");
+        }
+        return rig;
+    }
+
+    public Battery battery(String id, double usableWh, long cents) {
+        PlainStore store = new PlainStore(usableWh, between(0.85, 1), between(0.85, 1), 12.8, between(5, 60), 200);
+        return new Battery(listing(id, cents, 9), store, 4);
+    }
+
+    public Inverter inverter(String id, double standingW, long cents) {
+        return new Inverter(
+                listing(id, cents, 2),
+                new InverterRating(1000, between(0.8, 0.95), standingW, 12),
+                List.of(new Outlet(MAINS, 2, 1000, 1)));
+    }
+
+    public ChargeController controller(String id, double amps, long cents) {
+        return new ChargeController(
+                listing(id, cents, 1),
+                new ControllerRating(amps, 100, 12, 24, between(0.9, 1)),
+                List.of(new Outlet(SOCKET, 3, 600, between(0.9, 1))));
+    }
+
+    public static Panel panel(String id, double ratedW, long cents) {
+        return new Panel(listing(id, cents, 7), ratedW, 22, -0.004, -0.003, 45);
+    }
+
+    public static Listing listing(String id, long cents, double kg) {
+        return new Listing(id, "invented " + id, cents, "USD", LocalDate.of(2026, 1, 1), Condition.NEW, kg, "test");
+    }
+
+    /** A small parts shelf: boxes are left to other tests. */
+    public List<Part> parts() {
+        List<Part> parts = new ArrayList<>();
+        for (int i = 0; i < 4; i++) {
+            parts.add(battery("B" + i, between(200, 2500), whole(50, 600) * 100L));
+            parts.add(panel("P" + i, between(40, 220), whole(30, 250) * 100L));
+        }
+        for (int i = 0; i < 3; i++) {
+            parts.add(inverter("I" + i, between(0, 12), whole(40, 200) * 100L));
+            parts.add(controller("C" + i, between(3, 30), whole(10, 120) * 100L));
+        }
+        return parts;
+    }
+}
