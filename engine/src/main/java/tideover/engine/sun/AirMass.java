@@ -13,8 +13,9 @@ final class AirMass {
     private AirMass() {}
 
     /**
-     * Relative air mass by Kasten &amp; Young 1989 (Applied Optics 28, 4735), at sea level, zenith of the true (not
-     * refracted) sun 0..90 deg; it stays finite at the horizon, about 38. Not reduced for height.
+     * Relative air mass by Kasten &amp; Young 1989 (Applied Optics 28, 4735), at sea level, zenith 0..90 deg; it stays finite
+     * at the horizon, about 38. The paper means the refracted zenith; given the true one it comes out a few per cent
+     * high below 5 deg of sun. Not reduced for height.
      */
     static double at(double zenithDeg) {
         double cosZenith = StrictMath.cos(Units.radians(zenithDeg));

@@ -34,6 +34,7 @@ public final class SunYear {
     private final double[] dayKwhM2 = new double[ModelYear.DAYS];
     private final double[] solarNoonHour = new double[ModelYear.DAYS];
     private final double[] sunriseHour = new double[ModelYear.DAYS];
+    private final double[] hourShare = new double[ModelYear.HOURS];
 
     private SunYear(double latDeg, double lonDeg, double zoneH, int instants) {
         this.instants = instants;
@@ -77,15 +78,12 @@ public final class SunYear {
         for (int i = 0; i < instants; i++) {
             Instant time = hourStart.plusMillis(Math.round(3_600_000 * (i + 0.5) / instants));
             SunPosition sun = SunPosition.quick(time, latDeg, lonDeg);
-            double zenithRad = Units.radians(sun.zenithDeg());
-            double up = StrictMath.cos(zenithRad);
-            if (up > 0) {
-                double across = StrictMath.sin(zenithRad);
-                double azimuthRad = Units.radians(sun.azimuthDeg());
+            if (sun.zenithDeg() < 90) {
+                Direction toSun = Direction.of(sun.zenithDeg(), sun.azimuthDeg());
                 int at = hour * instants + i;
-                toEast[at] = (float) (across * StrictMath.sin(azimuthRad));
-                toNorth[at] = (float) (across * StrictMath.cos(azimuthRad));
-                toZenith[at] = (float) up;
+                toEast[at] = (float) toSun.east();
+                toNorth[at] = (float) toSun.north();
+                toZenith[at] = (float) toSun.up();
                 sum += toZenith[at]; // as stored, so that a flat plane's beam ratio is 1 to the last digit
                 lit++;
             }
@@ -106,6 +104,22 @@ public final class SunYear {
         sunriseHour[day] = halfDayRad <= 0 || halfDayRad >= Math.PI
                 ? Double.NaN
                 : onTheClock(noonHour - halfDayRad * (12 / Math.PI));
+        spread(day, DayShape.of(halfDayRad));
+    }
+
+    /** Fills the shares of one clock day: extraterrestrial light by the hour, bent by the day shape, brought to a sum of 1. */
+    private void spread(int day, DayShape shape) {
+        double sum = 0;
+        for (int hour = day * 24; hour < day * 24 + 24; hour++) {
+            double hourAngleRad = (hour - day * 24 + 0.5 - solarNoonHour[day]) * (Math.PI / 12);
+            hourShare[hour] = horizontalWm2[hour] == 0 ? 0 : horizontalWm2[hour] * shape.fullness(hourAngleRad);
+            sum += hourShare[hour];
+        }
+        if (sum > 0) {
+            for (int hour = day * 24; hour < day * 24 + 24; hour++) {
+                hourShare[hour] /= sum;
+            }
+        }
     }
 
     private static double daysSince2000(Instant time) {
@@ -139,6 +153,14 @@ public final class SunYear {
     }
 
     /**
+     * Share of the day's global irradiation that falls in this hour in the long-term mean (Collares-Pereira &amp; Rabl 1979,
+     * brought to a sum of 1 over the clock day); all 0 on a day without sun.
+     */
+    public double hourShare(int hour) {
+        return hourShare[hour];
+    }
+
+    /**
      * Clock hour (local standard time, 0..24, fraction) of solar noon. Where the zone is far from the longitude it is
      * wrapped to the same clock day.
      */
@@ -161,17 +183,13 @@ public final class SunYear {
 
     /** With another sky, for comparison. */
     PlaneYear onto(PanelMount mount, SkyModel sky) {
-        double tiltRad = Units.radians(mount.tiltDeg());
-        double azimuthRad = Units.radians(mount.azimuthDeg());
-        double faceEast = StrictMath.sin(tiltRad) * StrictMath.sin(azimuthRad);
-        double faceNorth = StrictMath.sin(tiltRad) * StrictMath.cos(azimuthRad);
-        double faceUp = StrictMath.cos(tiltRad);
+        Direction facing = Direction.of(mount.tiltDeg(), mount.azimuthDeg());
         Sight[] sights = new Sight[ModelYear.HOURS];
         for (int hour = 0; hour < ModelYear.HOURS; hour++) {
             if (litShare[hour] > 0) {
                 double onPlane = 0;
                 for (int at = hour * instants; at < (hour + 1) * instants; at++) {
-                    onPlane += Math.max(0, faceEast * toEast[at] + faceNorth * toNorth[at] + faceUp * toZenith[at]);
+                    onPlane += Math.max(0, facing.cosineTo(toEast[at], toNorth[at], toZenith[at]));
                 }
                 double lit = litShare[hour] * instants;
                 sights[hour] = Sight.over(normalWm2[hour], litShare[hour], cosZenith[hour], onPlane / lit);
