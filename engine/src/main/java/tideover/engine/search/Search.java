@@ -28,9 +28,6 @@ import tideover.engine.wiring.Allowances;
  * that may draw on the store make it a bound from above.
  */
 public final class Search {
-    /** How many near misses are kept. */
-    private static final int MISSES = 8;
-
     /** Room for rounding between the sums of the screening and those of the walk, Wh. */
     private static final double BREATH_WH = 1e-7;
 
@@ -81,20 +78,20 @@ public final class Search {
             done++;
             progress.at((double) done / bySeries.size());
         }
-        rated.sort(Rated.BY_PRICE);
-        List<Rated> meeting =
-                rated.stream().filter(r -> r.share() >= outage.targetShare()).toList();
-        List<Rated> misses = rated.stream()
+        List<Rated> ranked = new ArrayList<>();
+        rated.stream()
+                .filter(r -> r.share() >= outage.targetShare())
+                .sorted(Rated.BY_PRICE)
+                .forEach(ranked::add);
+        int meetCount = ranked.size();
+        rated.stream()
                 .filter(r -> r.share() < outage.targetShare())
                 .sorted(Rated.BY_SHARE)
-                .limit(MISSES)
-                .toList();
+                .forEach(ranked::add);
         return new Shortlist(
-                meeting,
-                front(rated),
-                misses,
+                ranked,
+                meetCount,
                 candidates.looked(),
-                candidates.kept().size(),
                 bySeries.size(),
                 candidates.rejected(),
                 candidates.overBudget());
@@ -136,18 +133,6 @@ public final class Search {
         return kind.noctDegC() == 0
                 ? Series.owning(new double[plane.planeWm2().length()])
                 : plane.wattsPerRatedWatt(kind.noctDegC(), kind.powerPerK());
-    }
-
-    private static List<Rated> front(List<Rated> byPrice) {
-        List<Rated> front = new ArrayList<>();
-        double best = -1;
-        for (Rated rated : byPrice) {
-            if (rated.share() > best) {
-                best = rated.share();
-                front.add(rated);
-            }
-        }
-        return front;
     }
 
     /** What of a panel shapes its sun; zeros stand for no panel. */

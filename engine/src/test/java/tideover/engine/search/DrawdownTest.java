@@ -98,9 +98,9 @@ class DrawdownTest {
                         OptionalLong.empty(),
                         share -> {});
         Prover prover = new Prover(weather, plane, 4, 1, Workers.of(1));
-        assertThat(list.screened()).isPositive();
+        assertThat(list.ranked()).isNotEmpty();
         int compared = 0;
-        for (Rated rated : concat(list.front(), list.misses(), list.meeting())) {
+        for (Rated rated : concat(list.front(), list.misses(20), list.meeting())) {
             assertThat(prover.share(rated.rig(), loads, outage).share())
                     .as("seed %d, %s", seed, rated.rig().id())
                     .isEqualTo(rated.share());
