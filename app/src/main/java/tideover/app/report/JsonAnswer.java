@@ -1,0 +1,309 @@
+package tideover.app.report;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.ToDoubleFunction;
+import org.jspecify.annotations.Nullable;
+import tideover.engine.answer.Answer;
+import tideover.engine.answer.ProvenRig;
+import tideover.engine.answer.Question;
+import tideover.engine.load.Load;
+import tideover.engine.outage.Outage;
+import tideover.engine.proof.CarriedShare;
+import tideover.engine.proof.Ledger;
+import tideover.engine.proof.Lift;
+import tideover.engine.proof.Proof;
+import tideover.engine.proof.TideLine;
+import tideover.engine.proof.Trace;
+import tideover.engine.proof.TraceStep;
+import tideover.engine.quantity.ModelYear;
+import tideover.engine.quantity.Series;
+import tideover.engine.rig.Chosen;
+import tideover.engine.search.Rated;
+import tideover.engine.search.Shortlist;
+import tideover.engine.why.Finding;
+import tideover.engine.why.MarginNote;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.JsonNodeFactory;
+import tools.jackson.databind.node.ObjectNode;
+
+/**
+ * An answer as one JSON document. Field names carry their unit; figures are cut to ten digits, so that the last bits of
+ * an arithmetic do not show; what does not change a figure, such as the number of threads, is not in it.
+ */
+public final class JsonAnswer {
+    private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+    private static final MathContext DIGITS = new MathContext(10);
+    private static final int MISSES = 20;
+
+    private JsonAnswer() {}
+
+    public static String of(Answer answer, String version) {
+        ObjectNode root = NODES.objectNode();
+        root.put("program", "tideover");
+        root.put("version", version);
+        root.put("seed", answer.options().seed());
+        root.put("weather_years", answer.years());
+        root.put("confirm_seed", answer.options().confirmSeed());
+        root.put("confirm_weather_years", answer.options().confirmYears());
+        number(root, "step_minutes", 60.0 / answer.options().stepsPerHour());
+        root.put("weather_source", answer.weather());
+        root.set("question", question(answer.question()));
+        root.put("answer", Words.sentence(answer));
+        root.put("meets_target", answer.meets());
+        root.set("rig", answer.rig() == null ? NODES.nullNode() : proven(answer.rig(), answer.question()));
+        if (answer.shortlist() != null) {
+            Shortlist list = answer.shortlist();
+            root.set("near_ties", rated(answer.nearTies(), list));
+            root.set("price_share_front", rated(list.front(), list));
+            root.set("nearest_misses", rated(list.misses(MISSES), list));
+            root.set("missed_on_confirming_years", rated(answer.unconfirmed(), list));
+            root.set("search", search(list));
+        }
+        ArrayNode cautions = root.putArray("cautions");
+        answer.cautions().forEach(cautions::add);
+        ArrayNode notes = root.putArray("inputs");
+        for (MarginNote note : answer.notes()) {
+            ObjectNode one = notes.addObject();
+            one.put("name", note.name());
+            one.put("value", note.value());
+            one.put("basis", note.basis().words());
+            one.put("source", note.source());
+        }
+        return JsonMapper.builder().build().writerWithDefaultPrettyPrinter().writeValueAsString(root) + "\n";
+    }
+
+    private static ObjectNode question(Question question) {
+        ObjectNode node = NODES.objectNode();
+        node.put("title", question.title());
+        node.put("about", question.about());
+        ObjectNode place = node.putObject("place");
+        place.put("name", question.place().name());
+        number(place, "latitude_deg", question.place().latDeg());
+        number(place, "longitude_deg", question.place().lonDeg());
+        number(place, "height_m", question.place().elevM());
+        number(place, "zone_h", question.place().zoneH());
+        Outage outage = question.outage();
+        ObjectNode asked = node.putObject("outage");
+        ArrayNode months = asked.putArray("months");
+        outage.months().forEach(month -> months.add(ModelYear.monthName(month)));
+        asked.put("hours", outage.hours());
+        number(asked, "target_share", outage.targetShare());
+        number(asked, "charge_at_start_share", outage.chargeAtStart());
+        asked.put("panels_out_after_h", outage.panelsOutAfterHours());
+        number(asked, "keep_back_share", outage.keepBack());
+        number(node, "panel_tilt_deg", question.mount().tiltDeg());
+        number(node, "panel_azimuth_deg", question.mount().azimuthDeg());
+        ArrayNode loads = node.putArray("loads");
+        for (Load load : question.loads()) {
+            ObjectNode one = loads.addObject();
+            one.put("name", load.name());
+            one.put("supply", load.supply().words());
+            number(one, "running_w", load.runningW());
+            number(one, "wanted_wh_per_day", load.wantedWhPerDay());
+            one.put("essential", load.essential());
+            one.put("need", load.need().words());
+        }
+        return node;
+    }
+
+    private static ObjectNode proven(ProvenRig rig, Question question) {
+        ObjectNode node = NODES.objectNode();
+        node.put("id", rig.rig().id());
+        node.put("route", rig.rig().route().words());
+        ArrayNode parts = node.putArray("parts");
+        for (Chosen chosen : rig.rig().chosen()) {
+            ObjectNode part = parts.addObject();
+            part.put("id", chosen.part().listing().id());
+            part.put("kind", chosen.part().kind());
+            part.put("name", chosen.part().listing().name());
+            part.put("count", chosen.count());
+            part.put("price_each_cents", chosen.part().listing().priceCents());
+            part.put("priced_on", chosen.part().listing().pricedOn().toString());
+        }
+        ObjectNode price = node.putObject("price");
+        price.put("currency", question.currency());
+        price.put("parts_cents", rig.price().partsCents());
+        price.put("small_parts_allowance_cents", rig.price().smallPartsCents());
+        price.put("total_cents", rig.price().totalCents());
+        number(node, "mass_kg", rig.rig().massKg());
+        number(node, "usable_wh", rig.proof().figures().capacityWh());
+        number(node, "array_rated_w", rig.proof().figures().arrayRatedW());
+        number(node, "controller_limit_w", rig.proof().figures().controllerMaxW());
+        findings(node, rig.findings());
+        proof(node, rig.proof());
+        node.set("carried_share_confirmed", rig.confirmed() == null ? NODES.nullNode() : share(rig.confirmed()));
+        return node;
+    }
+
+    private static void findings(ObjectNode node, List<Finding> findings) {
+        ArrayNode all = node.putArray("findings");
+        for (Finding finding : findings) {
+            ObjectNode one = all.addObject();
+            one.put("rule", finding.rule());
+            one.put("verdict", finding.verdict().name().toLowerCase(Locale.ROOT));
+            one.put("unit", finding.unit());
+            number(one, "value", finding.value());
+            number(one, "limit", finding.limit());
+            number(one, "margin", finding.margin());
+            one.put("sentence", finding.sentence());
+            one.put("basis", finding.basis().words());
+            one.put("source", finding.source());
+        }
+    }
+
+    private static void proof(ObjectNode node, Proof proof) {
+        node.set("carried_share", share(proof.share()));
+        node.set("carried_share_darkest_days", share(proof.darkest()));
+        node.set("carried_share_coldest_days", share(proof.coldest()));
+        TideLine tide = proof.tideLine();
+        Series hours = proof.hoursCarried();
+        ObjectNode carried = node.putObject("hours_carried");
+        number(carried, "worst_h", hours.at(0));
+        number(carried, "one_in_20_h", hours.at(Math.max(0, (int) Math.ceil(hours.length() * 0.05) - 1)));
+        number(carried, "median_h", hours.at((hours.length() - 1) / 2));
+        carried.put("asked_h", tide.askedHours());
+        carried.put("cap_h", tide.capHours());
+        ObjectNode line = node.putObject("tide_line_by_week");
+        line.set("worst_h", numbers(tide.worstHours()));
+        line.set("one_in_20_h", numbers(tide.oneIn20Hours()));
+        line.set("median_h", numbers(tide.medianHours()));
+        node.set("no_sun_hours_by_start_hour_h", numbers(proof.noSunHours()));
+        ArrayNode without = node.putArray("months_without_failure_in_simulated_years");
+        ArrayNode starts = node.putArray("starts_by_month_and_hour");
+        for (int month = 0; month < 12; month++) {
+            if (proof.starts().monthWithoutFailure(month)) {
+                without.add(ModelYear.monthName(month));
+            }
+            ObjectNode one = starts.addObject();
+            one.put("month", ModelYear.monthName(month));
+            ArrayNode walked = one.putArray("walked");
+            ArrayNode kept = one.putArray("carried");
+            for (int hour = 0; hour < 24; hour++) {
+                walked.add(proof.starts().walked(month, hour));
+                kept.add(proof.starts().carried(month, hour));
+            }
+        }
+        node.set("energy_per_outage", energy(proof.energy(), proof.share().outages()));
+        ObjectNode binding = node.putObject("binding_limit");
+        lift(binding, proof.binding());
+        ArrayNode lifts = node.putArray("limits_lifted_in_turn");
+        proof.lifts().forEach(one -> lift(lifts.addObject(), one));
+        node.set("worst_outage", trace(proof.worst()));
+        node.set("median_outage", trace(proof.median()));
+    }
+
+    private static void lift(ObjectNode node, Lift lift) {
+        node.put("limit", lift.limit());
+        node.put("change", lift.words());
+        number(node, "share_gain", lift.shareGain());
+        number(node, "mean_hours_gain_h", lift.meanHoursGain());
+    }
+
+    private static ObjectNode energy(Ledger sum, double count) {
+        ObjectNode node = NODES.objectNode();
+        number(node, "panels_could_give_wh", sum.inWh() / count);
+        number(node, "served_essential_wh", sum.servedEssentialWh() / count);
+        number(node, "unserved_essential_wh", sum.unservedEssentialWh() / count);
+        number(node, "served_nice_to_have_wh", sum.servedNiceWh() / count);
+        number(node, "wanted_nice_to_have_wh", sum.wantedNiceWh() / count);
+        number(node, "controller_loss_wh", sum.controllerLossWh() / count);
+        number(node, "controller_current_limit_wh", sum.controllerLimitWh() / count);
+        number(node, "store_charge_limit_wh", sum.chargeLimitWh() / count);
+        number(node, "no_room_in_store_wh", sum.noRoomWh() / count);
+        number(node, "charge_loss_wh", sum.chargeLossWh() / count);
+        number(node, "discharge_loss_wh", sum.dischargeLossWh() / count);
+        number(node, "inverter_loss_wh", sum.inverterLossWh() / count);
+        number(node, "inverter_standing_wh", sum.standingWh() / count);
+        number(node, "outlet_loss_wh", sum.outletLossWh() / count);
+        number(node, "store_at_start_wh", sum.startWh() / count);
+        number(node, "store_at_end_wh", sum.endWh() / count);
+        return node;
+    }
+
+    private static ObjectNode trace(Trace trace) {
+        ObjectNode node = NODES.objectNode();
+        node.put("began", Words.moment(trace.startHour()));
+        node.put("start_hour_of_weather_years", trace.startHour());
+        number(node, "hours_carried_h", trace.hoursCarried());
+        number(node, "step_h", trace.stepHours());
+        number(node, "capacity_wh", trace.capacityWh());
+        column(node, "air_degc", trace, TraceStep::airDegC);
+        column(node, "panels_could_give_w", trace, TraceStep::arrayW);
+        column(node, "essential_served_w", trace, TraceStep::essentialServedW);
+        column(node, "essential_unserved_w", trace, TraceStep::essentialUnservedW);
+        column(node, "nice_to_have_served_w", trace, TraceStep::niceServedW);
+        column(node, "stored_wh", trace, TraceStep::storedWh);
+        return node;
+    }
+
+    private static void column(ObjectNode node, String name, Trace trace, ToDoubleFunction<TraceStep> figure) {
+        ArrayNode column = node.putArray(name);
+        trace.steps().forEach(step -> column.add(cut(figure.applyAsDouble(step))));
+    }
+
+    private static ObjectNode share(CarriedShare share) {
+        ObjectNode node = NODES.objectNode();
+        node.put("outages", share.outages());
+        node.put("carried", share.carried());
+        number(node, "share", share.share());
+        number(node, "interval_90_low", share.low());
+        number(node, "interval_90_high", share.high());
+        node.put("interval_basis", share.interval().words());
+        return node;
+    }
+
+    private static ArrayNode rated(List<Rated> rigs, Shortlist list) {
+        ArrayNode all = NODES.arrayNode();
+        for (Rated rated : rigs) {
+            ObjectNode one = all.addObject();
+            one.put("number", list.numberOf(rated));
+            one.put("id", rated.rig().id());
+            one.put("rig", rated.rig().words());
+            one.put("total_cents", rated.price().totalCents());
+            number(one, "share", rated.share());
+            number(one, "mass_kg", rated.rig().massKg());
+        }
+        return all;
+    }
+
+    private static ObjectNode search(Shortlist list) {
+        ObjectNode node = NODES.objectNode();
+        node.put("rigs_looked_at", list.looked());
+        node.put("rigs_screened", list.ranked().size());
+        node.put("rigs_meeting_target", list.meetCount());
+        node.put("net_gain_series", list.series());
+        node.put("rigs_over_budget", list.overBudget());
+        ObjectNode rejected = node.putObject("rejected_by_rule");
+        list.rejected().forEach(rejected::put);
+        return node;
+    }
+
+    private static ArrayNode numbers(Series series) {
+        ArrayNode all = NODES.arrayNode();
+        for (int i = 0; i < series.length(); i++) {
+            all.add(cut(series.at(i)));
+        }
+        return all;
+    }
+
+    private static void number(ObjectNode node, String name, double value) {
+        BigDecimal cut = cut(value);
+        if (cut == null) {
+            node.putNull(name);
+        } else {
+            node.put(name, cut);
+        }
+    }
+
+    private static @Nullable BigDecimal cut(double value) {
+        if (Double.isNaN(value) || Double.isInfinite(value)) {
+            return null;
+        }
+        BigDecimal cut = new BigDecimal(value).round(DIGITS).stripTrailingZeros();
+        return cut.scale() < 0 ? cut.setScale(0) : cut;
+    }
+}

@@ -1,0 +1,283 @@
+package tideover.app.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import tideover.engine.answer.Answer;
+import tideover.engine.answer.ProvenRig;
+import tideover.engine.answer.Question;
+import tideover.engine.part.Condition;
+import tideover.engine.part.Listing;
+import tideover.engine.proof.Ledger;
+import tideover.engine.proof.Lift;
+import tideover.engine.proof.Proof;
+import tideover.engine.proof.TideLine;
+import tideover.engine.proof.Trace;
+import tideover.engine.quantity.Series;
+import tideover.engine.rig.Chosen;
+import tideover.engine.search.Rated;
+import tideover.engine.search.Shortlist;
+
+/** An answer as plain text for a terminal. */
+public final class TextAnswer {
+    private static final int WIDTH = 96;
+    private static final int MOST_ROWS = 8;
+
+    private final StringBuilder out = new StringBuilder();
+    private final Answer answer;
+
+    private TextAnswer(Answer answer) {
+        this.answer = answer;
+    }
+
+    public static String of(Answer answer, String version) {
+        TextAnswer text = new TextAnswer(answer);
+        text.write(version);
+        return text.out.toString();
+    }
+
+    private void write(String version) {
+        Question question = answer.question();
+        line(question.title() + ", " + question.place().name());
+        if (!question.about().isEmpty()) {
+            wrapped("", question.about());
+        }
+        line("");
+        wrapped("", Words.sentence(answer));
+        ProvenRig rig = answer.rig();
+        if (rig != null) {
+            proof(rig.proof());
+            parts(rig);
+            energy(rig.proof());
+        }
+        if (answer.shortlist() != null) {
+            shortlist(answer.shortlist());
+        }
+        heading("Weather");
+        wrapped("  ", answer.weather());
+        heading("Mind");
+        answer.cautions().forEach(caution -> wrapped("  - ", caution));
+        line("");
+        line(String.format(
+                Locale.ROOT,
+                "seed %d, %d weather years, step %.4g min, Tideover %s",
+                answer.options().seed(),
+                answer.years(),
+                60.0 / answer.options().stepsPerHour(),
+                version));
+    }
+
+    private void proof(Proof proof) {
+        TideLine tide = proof.tideLine();
+        Series hours = proof.hoursCarried();
+        line("");
+        row("Storm starts", "darkest twentieth of days " + Words.share(proof.darkest(), proof.years()));
+        row("", "coldest twentieth of days " + Words.share(proof.coldest(), proof.years()));
+        row(
+                "Hours carried",
+                "worst " + Words.hours(hours.at(0), tide) + ", 1 in 20 "
+                        + Words.hours(hours.at(Math.max(0, (int) Math.ceil(hours.length() * 0.05) - 1)), tide)
+                        + ", median " + Words.hours(hours.at((hours.length() - 1) / 2), tide) + "; asked "
+                        + tide.askedHours() + " h");
+        row("No sun at all", noSun(proof.noSunHours()));
+        row(
+                "Without a failure",
+                Words.monthsWithoutFailure(proof) + " (none in " + proof.years()
+                        + (proof.years() == 1 ? " year)" : " years)"));
+        Lift binding = proof.binding();
+        row("What binds", binds(binding));
+        row("Worst outage", outage(proof.worst()));
+        row("Median outage", outage(proof.median()));
+    }
+
+    private static String noSun(Series byStartHour) {
+        double least = Double.POSITIVE_INFINITY;
+        double most = 0;
+        for (int hour = 0; hour < byStartHour.length(); hour++) {
+            least = Math.min(least, byStartHour.at(hour));
+            most = Math.max(most, byStartHour.at(hour));
+        }
+        return String.format(
+                Locale.ROOT, "%.0f to %.0f h, by the hour in which it begins", Math.floor(least), Math.floor(most));
+    }
+
+    private static String binds(Lift lift) {
+        if (lift.shareGain() > 0) {
+            return String.format(
+                    Locale.ROOT,
+                    "%s: %s would carry %.1f more of 100",
+                    lift.limit(),
+                    lift.words(),
+                    100 * lift.shareGain());
+        }
+        return lift.meanHoursGain() > 0.05
+                ? String.format(
+                        Locale.ROOT,
+                        "nothing within the hours asked; beyond them %s: %s would give %.1f h more on average",
+                        lift.limit(),
+                        lift.words(),
+                        lift.meanHoursGain())
+                : "nothing, in the years simulated";
+    }
+
+    private static String outage(Trace trace) {
+        double lowest = trace.ledger().startWh();
+        for (var step : trace.steps()) {
+            lowest = Math.min(lowest, step.storedWh());
+        }
+        return String.format(
+                Locale.ROOT,
+                "began %s; %.1f h carried, store down to %.0f %%",
+                Words.moment(trace.startHour()),
+                trace.hoursCarried(),
+                100 * Math.max(0, lowest) / trace.capacityWh());
+    }
+
+    private void parts(ProvenRig rig) {
+        Question question = answer.question();
+        heading("The rig (" + rig.rig().route().words() + ", " + String.format(Locale.ROOT, "%.1f kg)", rig.rig().massKg()));
+        for (Chosen chosen : rig.rig().chosen()) {
+            Listing listing = chosen.part().listing();
+            String condition = listing.condition() == Condition.NEW
+                    ? ""
+                    : ", " + listing.condition().name().toLowerCase(Locale.ROOT);
+            line(String.format(
+                    Locale.ROOT,
+                    "  %2d  %-50s %12s  %s, price of %s%s",
+                    chosen.count(),
+                    listing.name(),
+                    Words.money(chosen.count() * listing.priceCents(), question.currency()),
+                    listing.id(),
+                    listing.pricedOn(),
+                    condition));
+        }
+        line(String.format(
+                Locale.ROOT,
+                "      %-50s %12s  allowance of the plan",
+                "small parts",
+                Words.money(rig.price().smallPartsCents(), question.currency())));
+    }
+
+    private void energy(Proof proof) {
+        Ledger sum = proof.energy();
+        double count = proof.share().outages();
+        heading("Energy of the mean outage, Wh");
+        amount("the panels could give", sum.inWh() / count);
+        amount("served, essential", sum.servedEssentialWh() / count);
+        amount("served, nice to have (of " + whole(sum.wantedNiceWh() / count) + " wanted)", sum.servedNiceWh() / count);
+        amount("lost in the charge controller", sum.controllerLossWh() / count);
+        amount("cut off by the controller's current", sum.controllerLimitWh() / count);
+        amount("cut off by the store's charging current", sum.chargeLimitWh() / count);
+        amount("no room in the store", sum.noRoomWh() / count);
+        amount("lost charging", sum.chargeLossWh() / count);
+        amount("lost discharging", sum.dischargeLossWh() / count);
+        amount("lost in the inverter", sum.inverterLossWh() / count);
+        amount("inverter's standing draw", sum.standingWh() / count);
+        amount("lost in outlet converters", sum.outletLossWh() / count);
+        amount("taken from the store, start less end", (sum.startWh() - sum.endWh()) / count);
+    }
+
+    private void shortlist(Shortlist list) {
+        if (!answer.nearTies().isEmpty()) {
+            heading("Others within a tenth of that price");
+            rated(answer.nearTies(), list);
+        }
+        heading("Price against share: nothing cheaper carries more");
+        rated(aroundTarget(list.front()), list);
+        if (!answer.unconfirmed().isEmpty()) {
+            heading("Cheaper, met the target, and missed it on the confirming years");
+            rated(answer.unconfirmed(), list);
+        }
+        List<Rated> misses = list.misses(MOST_ROWS);
+        if (!misses.isEmpty()) {
+            heading("Nearest below the target");
+            rated(misses, list);
+        }
+        heading("Why not the others");
+        line(String.format(
+                Locale.ROOT,
+                "  %,d rigs looked at, %,d kept every rule and the budget, %,d of those meet the target",
+                list.looked(),
+                list.ranked().size(),
+                list.meetCount()));
+        for (Map.Entry<String, Integer> rule : list.rejected().entrySet()) {
+            line(String.format(Locale.ROOT, "  %,8d fell to %s", rule.getValue(), rule.getKey()));
+        }
+        if (list.overBudget() > 0) {
+            line(String.format(Locale.ROOT, "  %,8d kept every rule and cost more than the budget", list.overBudget()));
+        }
+        line("  Any of them in full: tideover prove PLAN --rig NUMBER");
+    }
+
+    /** The part of the front that a reader weighs: a few steps below the target and a few above. */
+    private List<Rated> aroundTarget(List<Rated> front) {
+        int first = 0;
+        while (first < front.size() && front.get(first).share() < answer.question().outage().targetShare()) {
+            first++;
+        }
+        return front.subList(Math.max(0, first - MOST_ROWS / 2), Math.min(front.size(), first + MOST_ROWS / 2));
+    }
+
+    private void rated(List<Rated> rows, Shortlist list) {
+        for (Rated one : rows.subList(0, Math.min(rows.size(), MOST_ROWS))) {
+            line(String.format(
+                    Locale.ROOT,
+                    "  %5s %14s  %5s of 100  %6.1f kg  %s",
+                    "#" + list.numberOf(one),
+                    Words.money(one.price().totalCents(), answer.question().currency()),
+                    Words.percent(one.share()),
+                    one.rig().massKg(),
+                    one.rig().words()));
+        }
+        if (rows.size() > MOST_ROWS) {
+            line("        and " + (rows.size() - MOST_ROWS) + " more");
+        }
+    }
+
+    private void amount(String name, double wh) {
+        line(String.format(Locale.ROOT, "  %-48s %8s", name, whole(wh)));
+    }
+
+    private static String whole(double wh) {
+        return String.format(Locale.ROOT, "%,.0f", wh == 0 ? 0.0 : wh);
+    }
+
+    private void row(String name, String value) {
+        List<String> lines = wrap(value, WIDTH - 21);
+        for (int i = 0; i < lines.size(); i++) {
+            line(String.format(Locale.ROOT, "  %-18s %s", i == 0 ? name : "", lines.get(i)));
+        }
+    }
+
+    private void heading(String text) {
+        line("");
+        line(text);
+    }
+
+    private void wrapped(String lead, String text) {
+        List<String> lines = wrap(text, WIDTH - lead.length());
+        for (int i = 0; i < lines.size(); i++) {
+            line((i == 0 ? lead : " ".repeat(lead.length())) + lines.get(i));
+        }
+    }
+
+    private void line(@Nullable String text) {
+        out.append(text).append('\n');
+    }
+
+    private static List<String> wrap(String text, int width) {
+        List<String> lines = new ArrayList<>();
+        StringBuilder line = new StringBuilder();
+        for (String word : text.strip().split("\\s+")) {
+            if (line.length() > 0 && line.length() + 1 + word.length() > width) {
+                lines.add(line.toString());
+                line.setLength(0);
+            }
+            line.append(line.length() == 0 ? "" : " ").append(word);
+        }
+        lines.add(line.toString());
+        return lines;
+    }
+}

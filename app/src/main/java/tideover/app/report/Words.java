@@ -1,0 +1,120 @@
+package tideover.app.report;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import tideover.engine.answer.Answer;
+import tideover.engine.answer.Question;
+import tideover.engine.proof.CarriedShare;
+import tideover.engine.proof.Proof;
+import tideover.engine.proof.TideLine;
+import tideover.engine.quantity.ModelYear;
+import tideover.engine.search.Rated;
+
+/** The phrasing that text, JSON and page share. */
+public final class Words {
+    private Words() {}
+
+    /** The whole answer in one sentence with its number and interval. */
+    public static String sentence(Answer answer) {
+        Question question = answer.question();
+        if (answer.rig() == null) {
+            return nothing(answer);
+        }
+        String rig = answer.rig().rig().words();
+        String price = money(answer.rig().price().totalCents(), question.currency());
+        String lead;
+        if (answer.shortlist() != null) {
+            lead = "The least that will do costs " + price + ": " + rig + " carries ";
+        } else {
+            lead = rig + " (" + price + ") " + (answer.meets() ? "" : "does not meet the target: it ") + "carries ";
+        }
+        return lead + share(answer.rig().proof().share(), answer.years()) + " " + outages(question)
+                + confirmed(answer) + ".";
+    }
+
+    private static String nothing(Answer answer) {
+        Question question = answer.question();
+        String within = question.budgetCents().isPresent()
+                ? " within " + money(question.budgetCents().getAsLong(), question.currency())
+                : "";
+        String miss = "";
+        if (answer.shortlist() != null && !answer.shortlist().ranked().isEmpty()) {
+            Rated best = answer.unconfirmed().isEmpty()
+                    ? answer.shortlist().ranked().get(0)
+                    : answer.unconfirmed().get(0);
+            miss = " The nearest, " + best.rig().words() + " for "
+                    + money(best.price().totalCents(), question.currency()) + ", carries " + of100(best.share())
+                    + (answer.unconfirmed().isEmpty() ? "." : " but failed on other weather years.");
+        }
+        return "Nothing on the parts list carries " + of100(question.outage().targetShare()) + " " + outages(question)
+                + within + "." + miss;
+    }
+
+    private static String confirmed(Answer answer) {
+        CarriedShare confirmed = answer.rig() == null ? null : answer.rig().confirmed();
+        return confirmed == null
+                ? ""
+                : "; on " + answer.options().confirmYears() + " other years " + of100(confirmed.share());
+    }
+
+    /** Such as "97.3 of 100 (90 % interval 96.1 to 98.0)". */
+    public static String share(CarriedShare share, int years) {
+        String figure = share.carried() == share.outages()
+                ? String.format(Locale.ROOT, "all %,d walked in %d years,", share.outages(), years)
+                : of100(share.share());
+        return figure + " (90 % interval " + percent(share.low()) + " to " + percent(share.high()) + ")";
+    }
+
+    /** Such as "outages of 72 h that begin in nov, dec, jan". */
+    public static String outages(Question question) {
+        return "outages of " + question.outage().hours() + " h that begin in " + months(question.outage().months());
+    }
+
+    /** Month names, or "any month". */
+    public static String months(List<Integer> months) {
+        return months.size() == 12
+                ? "any month"
+                : months.stream().map(ModelYear::monthName).collect(Collectors.joining(", "));
+    }
+
+    /** Months in whose starts no outage failed, or a phrase for none. */
+    public static String monthsWithoutFailure(Proof proof) {
+        String months = ModelYear.monthNames().stream()
+                .filter(name -> proof.starts().monthWithoutFailure(ModelYear.monthNames().indexOf(name)))
+                .collect(Collectors.joining(", "));
+        return months.isEmpty() ? "no month" : months;
+    }
+
+    /** A share as "97.3 of 100", cut off and not rounded up, so that 100 means all. */
+    public static String of100(double share) {
+        return percent(share) + " of 100";
+    }
+
+    /** A share in hundredths with one decimal where it has one, cut off. */
+    public static String percent(double share) {
+        double tenths = Math.floor(share * 1000 + 1e-9) / 10;
+        return tenths == Math.rint(tenths)
+                ? String.format(Locale.ROOT, "%.0f", tenths)
+                : String.format(Locale.ROOT, "%.1f", tenths);
+    }
+
+    /** Hours, those at the cap as "144 h or more". */
+    public static String hours(double hours, TideLine line) {
+        return hours >= line.capHours()
+                ? line.capHours() + " h or more"
+                : String.format(Locale.ROOT, "%.0f h", Math.floor(hours));
+    }
+
+    /** Whole cents as "412.00 USD". */
+    public static String money(long cents, String currency) {
+        return String.format(Locale.ROOT, "%,d.%02d %s", cents / 100, cents % 100, currency);
+    }
+
+    /** An hour of the weather years as "year 17, 14 dec, 18:00". */
+    public static String moment(int weatherHour) {
+        int year = weatherHour / ModelYear.HOURS + 1;
+        int day = weatherHour / 24 % ModelYear.DAYS;
+        return String.format(Locale.ROOT, "year %d, %s, %02d:00", year, ModelYear.dayName(day), weatherHour % 24);
+    }
+}
