@@ -1,0 +1,244 @@
+package tideover.app.files;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import tideover.app.files.Quantities.Measure;
+import tideover.engine.load.DayWindow;
+import tideover.engine.load.Load;
+import tideover.engine.load.Need;
+import tideover.engine.load.SteadyLoad;
+import tideover.engine.load.Supply;
+import tideover.engine.load.TimedLoad;
+import tideover.engine.part.ChargeController;
+import tideover.engine.part.Enclosure;
+import tideover.engine.part.Inverter;
+import tideover.engine.part.Outlet;
+import tideover.engine.part.Part;
+import tideover.engine.part.ReadyBox;
+import tideover.engine.site.RoomKind;
+import tideover.engine.why.Basis;
+
+/** Reads one entry of a plan's loads. */
+final class LoadReader {
+    static final int MOST_LOADS = 200;
+    private static final String STEADY = "steady";
+    private static final String AT_SET_HOURS = "at set hours";
+    private static final String ALWAYS_ON = "always on";
+    private static final String NEED_EXPECTED =
+            "\"always on\", or hours in a stretch of the day, such as" + " {hours: 3 h, between: 08:00, and: 20:00}";
+    /** Above this one load is unlikely to be meant for a small store; most household plugs end near 1.8 kW. */
+    private static final Range DRAW_W = Range.above(0, 100_000).likely(0.1, 3000);
+
+    private final Reading reading;
+    private final Field block;
+
+    LoadReader(Reading reading, Field block) {
+        this.reading = reading;
+        this.block = block;
+    }
+
+    /** The load, or null where anything in it is wrong. */
+    @Nullable
+    Load read(Map<String, Field> byName) {
+        int before = reading.problemCount();
+        block.keys("name", "runs", "draws", "supply", "essential", "room", "need", "hours", "from");
+        String name = name(byName);
+        String runs = block.child("runs").choice("how it runs", List.of(STEADY, AT_SET_HOURS), word -> word);
+        Field draws = block.child("draws");
+        double runningW = draws.quantity(Measure.POWER, DRAW_W);
+        draws.note(name + ": draws", basis(block.child("from")));
+        Supply supply = supply(block.child("supply"));
+        block.child("supply").note(name + ": supply", Basis.YOURS);
+        boolean essential = block.child("essential").yesOrNo("whether it is essential");
+        RoomKind room = room(name);
+        Field need = block.child("need");
+        Field hours = block.child("hours");
+
+        if (runs.equals(AT_SET_HOURS)) {
+            if (need.isPresent() && !need.shown().equals(ALWAYS_ON)) {
+                need.problem(
+                        need.isText() ? Reading.quoted(need.shown()) : "a need of its own",
+                        "no need: what runs at set hours needs its power all through them",
+                        "Remove it, or write \"runs: steady\" for something used some hours of a stretch.");
+            }
+            List<DayWindow> windows = windows(hours);
+            if (reading.problemCount() > before || supply == null || windows.isEmpty()) {
+                return null;
+            }
+            reading.note(name + ": hours", words(windows), Basis.YOURS, hours.source());
+            return new TimedLoad(name, supply, runningW, essential, windows, room);
+        }
+        if (hours.isPresent()) {
+            hours.problem(
+                    "hours for a load that runs steadily",
+                    "no hours, or \"runs: at set hours\"",
+                    "For some hours within a stretch write need: {hours: 3 h, between: 08:00, and: 20:00}.");
+        }
+        Need owed = need(need);
+        if (reading.problemCount() > before || supply == null || owed == null) {
+            return null;
+        }
+        reading.note(name + ": need", words(owed), Basis.YOURS, need.source());
+        return new SteadyLoad(name, supply, runningW, essential, owed, room);
+    }
+
+    private String name(Map<String, Field> byName) {
+        Field field = block.child("name");
+        String name = field.text("what it is called", PlanFile.LONGEST_NAME).replace('\n', ' ');
+        Field earlier = name.isEmpty() ? null : byName.putIfAbsent(name, field);
+        if (earlier != null) {
+            field.problem(
+                    Reading.quoted(name) + " a second time",
+                    "a name of its own for each load",
+                    "The first stands in line " + earlier.line() + ".");
+        }
+        return name;
+    }
+
+    private Basis basis(Field from) {
+        if (!from.isPresent()) {
+            return Basis.YOURS;
+        }
+        return switch (from.choice("where the figure is from", List.of("guess", "label", "meter"), word -> word)) {
+            case "label" -> Basis.MAKER;
+            case "meter" -> Basis.MEASURED;
+            default -> Basis.GUESS;
+        };
+    }
+
+    private static @Nullable Supply supply(Field field) {
+        String typed = field.raw(SupplyText.EXPECTED);
+        Supply supply = SupplyText.read(typed);
+        if (supply == null && !typed.isEmpty()) {
+            field.problem(Reading.quoted(typed), SupplyText.EXPECTED, SupplyText.suggestion(typed));
+        }
+        return supply;
+    }
+
+    private RoomKind room(String name) {
+        Field field = block.child("room");
+        if (!field.isPresent()) {
+            reading.note(name + ": room", RoomKind.INDOORS.words(), Basis.GUESS, PlanFile.DEFAULT);
+            return RoomKind.INDOORS;
+        }
+        return field.choice("where it stands", List.of(RoomKind.values()), RoomKind::words);
+    }
+
+    private static @Nullable Need need(Field field) {
+        if (!field.isPresent() || !field.isBlock()) {
+            String typed = field.raw(NEED_EXPECTED);
+            if (typed.equalsIgnoreCase(ALWAYS_ON)) {
+                return new Need.AlwaysOn();
+            }
+            if (!typed.isEmpty()) {
+                field.problem(
+                        Reading.quoted(typed),
+                        NEED_EXPECTED,
+                        Nearest.to(typed, List.of(ALWAYS_ON))
+                                .map(near -> "Write " + near + ".")
+                                .orElse(""));
+            }
+            return null;
+        }
+        field.keys("hours", "between", "and");
+        double hours = field.child("hours").quantity(Measure.TIME, Range.above(0, 24));
+        double fromHour = field.child("between").clock();
+        double toHour = field.child("and").clock();
+        if (Double.isNaN(hours) || Double.isNaN(fromHour) || Double.isNaN(toHour)) {
+            return null;
+        }
+        DayWindow window = ClockText.stretch(fromHour, toHour);
+        if (window == null) {
+            field.problem("a stretch without length", "two different times of day", "The whole day is 00:00 to 24:00.");
+            return null;
+        }
+        if (hours > window.lengthHours()) {
+            field.child("hours")
+                    .problem(
+                            Reading.quoted(field.child("hours").shown()),
+                            "at most the " + Range.shown(window.lengthHours(), "h") + " of the stretch",
+                            "");
+            return null;
+        }
+        return new Need.HoursInWindow(hours, window);
+    }
+
+    private static List<DayWindow> windows(Field field) {
+        List<DayWindow> windows = new ArrayList<>();
+        List<Field> items = field.items("stretches of the day, such as [06:30-08:00, 17:00-23:00]");
+        if (items.size() > 24) {
+            field.problem(items.size() + " stretches", "at most 24", "");
+            return windows;
+        }
+        for (Field item : items) {
+            String typed = item.raw(ClockText.STRETCH_EXPECTED);
+            DayWindow window = ClockText.stretch(typed);
+            if (window == null) {
+                if (!typed.isEmpty()) {
+                    item.problem(Reading.quoted(typed), ClockText.STRETCH_EXPECTED, "The whole day is 00:00-24:00.");
+                }
+                continue;
+            }
+            for (DayWindow other : windows) {
+                if (window.overlapHours(other.fromHour(), other.lengthHours()) > 0) {
+                    item.problem(
+                            Reading.quoted(typed),
+                            "stretches that do not overlap",
+                            "It overlaps " + words(List.of(other)) + ".");
+                }
+            }
+            windows.add(window);
+        }
+        return windows;
+    }
+
+    private static String words(Need need) {
+        return need instanceof Need.HoursInWindow some
+                ? Range.shown(some.hours(), "h") + " within " + words(List.of(some.window()))
+                : need.words();
+    }
+
+    private static String words(List<DayWindow> windows) {
+        return String.join(
+                ", ",
+                windows.stream()
+                        .map(window -> Need.clock(window.fromHour()) + "-" + Need.clock(window.toHour()))
+                        .toList());
+    }
+
+    /** Cautions where no part has an outlet that a load's plug goes into: then no rig can serve it. */
+    static void checkPlugs(Reading reading, List<Load> loads, List<Part> parts) {
+        Set<String> plugs = new LinkedHashSet<>();
+        for (Part part : parts) {
+            for (Outlet outlet : outlets(part)) {
+                plugs.add(outlet.supply().plug());
+            }
+        }
+        for (Load load : loads) {
+            String plug = load.supply().plug();
+            if (!parts.isEmpty() && plugs.stream().noneMatch(plug::equalsIgnoreCase)) {
+                String near = Nearest.to(plug, plugs)
+                        .map(word -> " Was \"" + word + "\" meant?")
+                        .orElse("");
+                reading.caution(load.name() + ": no part has an outlet for its plug, \"" + plug + "\"." + near);
+            }
+        }
+    }
+
+    private static List<Outlet> outlets(Part part) {
+        if (part instanceof ReadyBox box) {
+            return box.outlets();
+        }
+        if (part instanceof Enclosure enclosure) {
+            return enclosure.outlets();
+        }
+        if (part instanceof ChargeController controller) {
+            return controller.outlets();
+        }
+        return part instanceof Inverter inverter ? inverter.outlets() : List.of();
+    }
+}

@@ -1,0 +1,448 @@
+package tideover.app.files;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.OptionalLong;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import tideover.app.files.Quantities.Measure;
+import tideover.engine.answer.Question;
+import tideover.engine.load.Load;
+import tideover.engine.outage.Outage;
+import tideover.engine.part.Part;
+import tideover.engine.quantity.ModelYear;
+import tideover.engine.search.Grammar;
+import tideover.engine.site.RoomKind;
+import tideover.engine.sun.PanelMount;
+import tideover.engine.why.Basis;
+import tideover.engine.wiring.Allowances;
+
+/**
+ * A household's plan: one YAML file in plain words, every figure with its unit, and the parts and weather files it
+ * names. {@code docs/plan-file.md} tells every key. Either the whole question comes out, or {@code InputProblems} with
+ * everything that is wrong in any of the files.
+ */
+public final class PlanFile {
+    static final int LONGEST_NAME = 80;
+    static final String DEFAULT = "default of the program";
+
+    private static final int LONGEST_ABOUT = 4000;
+    private static final int MOST_HOURS = 60 * 24;
+    private static final String ALL_MONTHS = "all";
+    private static final String MONTHS_EXPECTED = "months, such as [nov, dec, jan], or all";
+
+    /** A steeper panel gives more of the low winter sun and sheds more snow. Common practice, no source. */
+    private static final double STEEPER_THAN_LATITUDE_DEG = 15;
+
+    private static final double SMALLEST_TILT_DEG = 10;
+
+    /** Typical-year files do not hold the cold that a panel's voltage must survive. This project's own allowance. */
+    static final double COLDER_THAN_TYPICAL_K = 12;
+
+    private final Reading reading;
+    private final Beside beside;
+    private final Stations stations;
+
+    private PlanFile(Reading reading, Beside beside, Stations stations) {
+        this.reading = reading;
+        this.beside = beside;
+        this.stations = stations;
+    }
+
+    /** Reads a plan from disk; the files it names are looked for from its own folder on. */
+    public static Question read(Path plan, Stations stations) {
+        Reading reading = new Reading();
+        String name = PartsFile.fileName(plan);
+        Beside beside = Beside.folder(PartsFile.folderOf(plan));
+        String text = FileText.read(reading, beside, name, plan.toString(), "a plan");
+        reading.throwIfWrong();
+        return read(reading, name, String.valueOf(text), beside, stations);
+    }
+
+    /**
+     * Reads a plan from text.
+     *
+     * @param name   what to call it in problems and notes
+     * @param beside where the files it names are found
+     */
+    public static Question read(String name, String text, Beside beside, Stations stations) {
+        Reading reading = new Reading();
+        String sound = FileText.decode(reading, text.getBytes(StandardCharsets.UTF_8), name, "a plan");
+        reading.throwIfWrong();
+        return read(reading, name, String.valueOf(sound), beside, stations);
+    }
+
+    private static Question read(Reading reading, String name, String text, Beside beside, Stations stations) {
+        Field root = YamlFile.root(reading, name, text);
+        Question question = root == null ? null : new PlanFile(reading, beside, stations).question(root);
+        reading.throwIfWrong();
+        if (question == null) {
+            throw new IllegalStateException("a plan without problems gave no question");
+        }
+        return question;
+    }
+
+    private @Nullable Question question(Field root) {
+        root.keys("plan", "about", "place", "outage", "panels", "store room", "loads", "money", "look at", "parts");
+        String title = root.child("plan").text("the plan's title", 200);
+        Field aboutField = root.child("about");
+        String about = aboutField.isPresent() ? aboutField.text("a few words about the plan", LONGEST_ABOUT) : "";
+
+        PlaceReader.Spot spot = new PlaceReader(reading, beside, stations).read(root.child("place"));
+        double lowestDegC = spot == null ? Double.NaN : lowestDegC(spot);
+        Field panels = root.child("panels");
+        panels = panels.isPresent()
+                ? panels.keys("tilt", "facing", "out after", "dirt", "ground reflectance", "snow")
+                : panels;
+        Outage outage = outage(root.child("outage"), panels.child("out after"));
+        PanelMount mount = mount(panels, spot);
+        boolean snow = snow(panels.child("snow"), spot);
+
+        Field room = root.child("store room");
+        RoomKind batteryRoom = room.choice("where the battery stands", List.of(RoomKind.values()), RoomKind::words);
+        room.note("Where the store stands", Basis.YOURS);
+
+        List<Load> loads = loads(root.child("loads"));
+        MoneyReader money = new MoneyReader(reading, root.child("money"));
+        Grammar grammar = grammar(root.child("look at"));
+        List<Part> parts = parts(root.child("parts"), money.currency());
+        LoadReader.checkPlugs(reading, loads, parts);
+
+        if (reading.problemCount() > 0
+                || spot == null
+                || outage == null
+                || mount == null
+                || money.allowances() == null) {
+            return null;
+        }
+        return new Question(
+                title,
+                about,
+                spot.place(),
+                spot.weather(),
+                lowestDegC,
+                mount,
+                snow,
+                batteryRoom,
+                loads,
+                outage,
+                money.budgetCents(),
+                String.valueOf(money.currency()),
+                money.allowances(),
+                grammar,
+                parts,
+                reading.notes(),
+                reading.cautions());
+    }
+
+    private @Nullable Outage outage(Field block, Field outAfter) {
+        int before = reading.problemCount();
+        block.keys("months", "lasts", "carried", "charge at start", "keep back");
+        List<Integer> months = months(block.child("months"));
+        Field lasts = block.child("lasts");
+        int hours = lasts.wholeHours(Range.from(1, MOST_HOURS).likely(4, 14 * 24));
+        lasts.note("Outage lasts", Basis.YOURS);
+        Field carried = block.child("carried");
+        double target = carried.share(Range.above(0, 100).likely(50, 99.5));
+        carried.note("Share of outages to carry", Basis.YOURS);
+        double charge = shareOr(
+                block.child("charge at start"),
+                "Charge when the grid fails",
+                Range.above(0, 100).likely(30, 100),
+                85,
+                Basis.GUESS);
+        double keepBack = shareOr(
+                block.child("keep back"),
+                "Charge kept back from what is nice to have",
+                Range.from(0, 100),
+                100,
+                Basis.GUESS);
+        int panelsOut = 3;
+        if (outAfter.isPresent()) {
+            panelsOut = outAfter.wholeHours(Range.from(0, MOST_HOURS).likely(0, 24));
+            outAfter.note("Panels are out after", Basis.YOURS);
+        } else {
+            reading.note("Panels are out after", "3 h", Basis.GUESS, DEFAULT);
+        }
+        if (reading.problemCount() > before) {
+            return null;
+        }
+        if (panelsOut >= hours) {
+            outAfter.caution("the panels are out only after the outage is over; they never help.");
+        }
+        return new Outage(months, hours, target, charge, panelsOut, keepBack);
+    }
+
+    private List<Integer> months(Field field) {
+        List<Field> items = field.items(MONTHS_EXPECTED);
+        Set<Integer> months = new HashSet<>();
+        for (Field item : items) {
+            String typed = item.raw(MONTHS_EXPECTED).toLowerCase(Locale.ROOT);
+            if (typed.equals(ALL_MONTHS) && items.size() == 1) {
+                for (int month = 0; month < 12; month++) {
+                    months.add(month);
+                }
+                continue;
+            }
+            int month = month(typed);
+            if (month < 0) {
+                if (!typed.isEmpty()) {
+                    List<String> names = ModelYear.monthNames();
+                    item.problem(
+                            Reading.quoted(typed),
+                            "a month: " + String.join(", ", names),
+                            Nearest.to(typed, names)
+                                    .map(near -> "Write " + near + ".")
+                                    .orElse(""));
+                }
+            } else if (!months.add(month)) {
+                item.problem(Reading.quoted(typed) + " a second time", "each month once", "");
+            }
+        }
+        List<Integer> rising = months.stream().sorted().toList();
+        if (!rising.isEmpty()) {
+            String shown = rising.size() == 12
+                    ? ALL_MONTHS
+                    : String.join(
+                            ", ", rising.stream().map(ModelYear::monthName).toList());
+            reading.note("Months an outage may start in", shown, Basis.YOURS, field.source());
+        }
+        return rising;
+    }
+
+    /** From "nov", "Nov" or "november"; -1 where it is none. */
+    private static int month(String typed) {
+        List<String> full = List.of(
+                "january",
+                "february",
+                "march",
+                "april",
+                "may",
+                "june",
+                "july",
+                "august",
+                "september",
+                "october",
+                "november",
+                "december");
+        int month = full.indexOf(typed);
+        return month >= 0 ? month : ModelYear.monthNames().indexOf(typed);
+    }
+
+    private @Nullable PanelMount mount(Field panels, PlaceReader.@Nullable Spot spot) {
+        int before = reading.problemCount();
+        double latDeg = spot == null ? 0 : spot.place().latDeg();
+        Field tilt = panels.child("tilt");
+        double tiltDeg =
+                Math.min(90, Math.max(SMALLEST_TILT_DEG, Math.rint(Math.abs(latDeg) + STEEPER_THAN_LATITUDE_DEG)));
+        if (tilt.isPresent()) {
+            tiltDeg = tilt.quantity(Measure.ANGLE, Range.from(0, 90));
+            tilt.note("Tilt of the panels from flat", Basis.YOURS);
+        } else {
+            reading.note(
+                    "Tilt of the panels from flat",
+                    Range.shown(tiltDeg, "deg"),
+                    Basis.COMMON_PRACTICE,
+                    DEFAULT + ": latitude and " + Range.shown(STEEPER_THAN_LATITUDE_DEG, "deg") + " more, for winter");
+        }
+        Field facing = panels.child("facing");
+        double facingDeg = latDeg >= 0 ? 180 : 0;
+        if (facing.isPresent()) {
+            facingDeg = facing.quantity(Measure.ANGLE, Range.from(0, 360));
+            facing.note("Way the panels face, from north through east", Basis.YOURS);
+            boolean away =
+                    latDeg >= 25 ? facingDeg < 45 || facingDeg > 315 : latDeg <= -25 && Math.abs(facingDeg - 180) < 45;
+            if (away && tiltDeg > 20) {
+                facing.caution(
+                        "panels that face away from the equator see little sun; 180 deg is south, 0 deg is north.");
+            }
+        } else {
+            reading.note(
+                    "Way the panels face, from north through east",
+                    Range.shown(facingDeg, "deg"),
+                    Basis.COMMON_PRACTICE,
+                    DEFAULT + ": towards the equator");
+        }
+        double dirt = shareOr(
+                panels.child("dirt"), "Light lost to dirt", Range.from(0, 90).likely(0, 20), 4, Basis.GUESS);
+        double ground = shareOr(
+                panels.child("ground reflectance"),
+                "Light thrown back by the ground",
+                Range.from(0, 100).likely(5, 80),
+                20,
+                Basis.COMMON_PRACTICE);
+        return reading.problemCount() > before ? null : new PanelMount(tiltDeg, facingDeg, dirt, ground);
+    }
+
+    private boolean snow(Field field, PlaceReader.@Nullable Spot spot) {
+        String choice = "auto";
+        if (field.isPresent()) {
+            choice = field.choice("snow on the panels", List.of("auto", "lies", "swept"), word -> word);
+        }
+        if (!choice.equals("auto")) {
+            field.note("Snow on the panels", Basis.YOURS);
+            return choice.equals("lies");
+        }
+        boolean lies = spot != null && spot.mayFreeze();
+        reading.note(
+                "Snow on the panels",
+                lies ? "lies" : "none",
+                Basis.GUESS,
+                DEFAULT + (lies ? ": the coldest month is cold enough for it" : ": no month is cold enough for it"));
+        return lies;
+    }
+
+    private double lowestDegC(PlaceReader.Spot spot) {
+        String name = "Coldest the panels meet";
+        Field coldest = spot.coldestOnRecord();
+        if (coldest.isPresent()) {
+            coldest.note(name, Basis.YOURS);
+            return spot.typedColdestDegC();
+        }
+        if (Double.isNaN(spot.lowestInDataDegC())) {
+            reading.note(name, "unknown", Basis.GUESS, DEFAULT);
+            coldest.caution("nothing tells how cold it gets; the rules take a bad case. Add \"coldest on record:\".");
+            return Double.NaN;
+        }
+        double lowest = spot.lowestInDataDegC() - COLDER_THAN_TYPICAL_K;
+        String shown = String.format(Locale.ROOT, "%.1f degC", lowest);
+        String how = String.format(
+                Locale.ROOT,
+                "the coldest hour of the weather data, %.1f degC, less %.0f K",
+                spot.lowestInDataDegC(),
+                COLDER_THAN_TYPICAL_K);
+        reading.note(name, shown, Basis.GUESS, how);
+        coldest.caution(
+                "coldest taken as " + shown + ": " + how
+                        + ", because such data are typical and not extreme. A figure of your own (\"coldest on record:\") is better.");
+        return lowest;
+    }
+
+    private List<Load> loads(Field list) {
+        List<Load> loads = new ArrayList<>();
+        Map<String, Field> byName = new HashMap<>();
+        List<Field> items = list.items("a list of loads, each with name, runs, draws, supply, essential");
+        if (items.size() > LoadReader.MOST_LOADS) {
+            list.problem(items.size() + " loads", "at most " + LoadReader.MOST_LOADS, "");
+            return loads;
+        }
+        for (Field item : items) {
+            Load load = new LoadReader(reading, item).read(byName);
+            if (load != null) {
+                loads.add(load);
+            }
+        }
+        if (!loads.isEmpty() && loads.size() == items.size() && loads.stream().noneMatch(Load::essential)) {
+            list.problem("no essential load", "at least one load with \"essential: yes\"", "");
+        }
+        return loads;
+    }
+
+    private Grammar grammar(Field block) {
+        if (block.isPresent()) {
+            block.keys("most panels", "most batteries");
+        }
+        return new Grammar(
+                countOr(block, "most panels", "Most panels looked at", 0),
+                countOr(block, "most batteries", "Most batteries looked at", 1));
+    }
+
+    private int countOr(Field block, String key, String name, int least) {
+        Field field = block.child(key);
+        if (!field.isPresent()) {
+            reading.note(name, "4", Basis.GUESS, DEFAULT);
+            return 4;
+        }
+        field.note(name, Basis.YOURS);
+        return field.count(name.toLowerCase(Locale.ROOT), least, 20);
+    }
+
+    private List<Part> parts(Field field, @Nullable String currency) {
+        String file = field.text("the name of the parts file, such as parts.csv", 400);
+        if (file.isEmpty()) {
+            return List.of();
+        }
+        List<Part> parts = PartsFile.read(reading, beside, file, field.where(), currency);
+        field.note("Parts file", Basis.YOURS);
+        return parts;
+    }
+
+    private double shareOr(Field field, String name, Range percent, double fallbackPercent, Basis basis) {
+        if (!field.isPresent()) {
+            reading.note(name, Range.shown(fallbackPercent, "%"), basis, DEFAULT);
+            return fallbackPercent / 100;
+        }
+        field.note(name, Basis.YOURS);
+        return field.share(percent);
+    }
+
+    /** What the plan says of money. */
+    private static final class MoneyReader {
+        private final Reading reading;
+        private @Nullable String currency;
+        private OptionalLong budgetCents = OptionalLong.empty();
+        private @Nullable Allowances allowances;
+
+        MoneyReader(Reading reading, Field block) {
+            this.reading = reading;
+            block.keys("at most", "small parts");
+            Field atMost = block.child("at most");
+            if (atMost.isPresent()) {
+                Money budget = read(atMost, "the most it may cost", "Budget");
+                budgetCents = budget == null ? OptionalLong.empty() : OptionalLong.of(budget.cents());
+            } else {
+                reading.note("Budget", "none", Basis.GUESS, DEFAULT);
+            }
+            Field small = block.child("small parts").keys("ready box", "enclosure", "separate parts");
+            Money box = read(
+                    small.child("ready box"), "small parts with a ready-made box", "Small parts with a ready-made box");
+            Money enclosure =
+                    read(small.child("enclosure"), "small parts with an enclosure", "Small parts with an enclosure");
+            Money separate = read(
+                    small.child("separate parts"),
+                    "small parts with separate parts",
+                    "Small parts with separate parts");
+            if (box != null && enclosure != null && separate != null) {
+                allowances = new Allowances(box.cents(), enclosure.cents(), separate.cents());
+            }
+        }
+
+        private @Nullable Money read(Field field, String what, String name) {
+            Money money = field.money(what);
+            if (money == null) {
+                return null;
+            }
+            if (currency == null) {
+                currency = money.currency();
+            } else if (!currency.equals(money.currency())) {
+                field.problem(
+                        Reading.quoted(field.shown()),
+                        "one currency in the whole plan",
+                        "The first price is in " + currency + ".");
+                return null;
+            }
+            reading.note(name, money.words(), Basis.YOURS, field.source());
+            return money;
+        }
+
+        @Nullable
+        String currency() {
+            return currency;
+        }
+
+        OptionalLong budgetCents() {
+            return budgetCents;
+        }
+
+        @Nullable
+        Allowances allowances() {
+            return allowances;
+        }
+    }
+}

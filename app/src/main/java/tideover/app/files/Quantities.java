@@ -1,0 +1,274 @@
+package tideover.app.files;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import javax.measure.IncommensurableException;
+import javax.measure.MetricPrefix;
+import javax.measure.Unit;
+import org.jspecify.annotations.Nullable;
+import systems.uom.common.USCustomary;
+import tech.units.indriya.unit.Units;
+
+/**
+ * Figures with their unit, as people write them ({@code 25 lb}, {@code -5 degF}, {@code 1.2 kWh}), turned into the one
+ * unit that the engine wants. The only place of the program that knows foot and pound; the factors are the units
+ * library's. That library is woken only for a figure that needs converting.
+ */
+final class Quantities {
+    /** What kind of figure is wanted, and the units it may be written in. The first one is the engine's. */
+    enum Measure {
+        POWER("a power", "120 W", "W", "kW"),
+        ENERGY("an energy", "1200 Wh", "Wh", "kWh", "kJ", "MJ"),
+        MASS("a mass", "12 kg", "kg", "g", "lb", "oz"),
+        LENGTH("a length", "4 m", "m", "cm", "mm", "km", "ft", "in", "yd"),
+        ANGLE("an angle", "60 deg", "deg", "rad"),
+        TEMPERATURE("a temperature", "-5 degC", "degC", "degF", "K"),
+        TIME("a time", "72 h", "h", "min", "s", "d"),
+        PERCENT("a percentage", "85 %", "%"),
+        VOLTAGE("a voltage", "12 V", "V", "mV", "kV"),
+        CURRENT("a current", "10 A", "A", "mA"),
+        FREQUENCY("a frequency", "60 Hz", "Hz");
+
+        private final String words;
+        private final String example;
+        private final List<String> units;
+
+        Measure(String words, String example, String... units) {
+            this.words = words;
+            this.example = example;
+            this.units = List.of(units);
+        }
+
+        /** The engine's unit, as people write it. */
+        String unit() {
+            return units.get(0);
+        }
+
+        /** Such as "a power, such as 120 W". */
+        String expected() {
+            return words + ", such as " + example;
+        }
+
+        String words() {
+            return words;
+        }
+    }
+
+    /**
+     * What a text turned out to be: a value in the engine's unit and the text put tidily, or what was wrong with it.
+     *
+     * @param value      in the engine's unit; NaN where something is wrong
+     * @param shown      such as "25 lb"
+     * @param suggestion what to write instead; empty where nothing can be guessed
+     */
+    record Outcome(double value, String shown, @Nullable String expected, String suggestion) {
+        boolean wrong() {
+            return expected != null;
+        }
+    }
+
+    private static final Pattern NUMBER_THEN_UNIT =
+            Pattern.compile("([+-]?(?:[0-9]+(?:\\.[0-9]*)?|\\.[0-9]+))\\s*(.*)");
+    private static final Pattern COMMA_NUMBER = Pattern.compile("([+-]?[0-9]+),([0-9]+)(.*)");
+    private static final Pattern THOUSANDS =
+            Pattern.compile("([+-]?[0-9]{1,3}(?:[,' ][0-9]{3})+(?:\\.[0-9]+)?)(\\D.*)?");
+    private static final Pattern POWER_OF_TEN = Pattern.compile("[+-]?[0-9.]+[eE][+-]?[0-9]+.*");
+    private static final int MOST_DIGITS = 30;
+
+    /** Other ways people write a unit; what a unit means is decided in one place, {@link #library}. */
+    private static final Map<String, String> SPELT = spellings();
+
+    private Quantities() {}
+
+    /** Reads a figure that must carry its unit. */
+    static Outcome read(String typed, Measure measure) {
+        String text = tidy(typed);
+        Outcome badNumber = numberTrouble(text, measure.expected());
+        if (badNumber != null) {
+            return badNumber;
+        }
+        Matcher match = NUMBER_THEN_UNIT.matcher(text);
+        if (!match.matches()) {
+            return wrong(measure.expected(), "");
+        }
+        String digits = match.group(1);
+        String unit = match.group(2).strip();
+        if (unit.isEmpty()) {
+            return wrong(
+                    measure.words() + " with its unit",
+                    "Write " + digits + " " + measure.unit() + "." + others(measure));
+        }
+        String known = SPELT.getOrDefault(unit, unit);
+        if (!measure.units.contains(known)) {
+            String accepted = measure.words() + " in " + String.join(" or ", measure.units);
+            String near = nearestUnit(unit, measure);
+            return wrong(accepted, near == null ? "" : "Write " + digits + " " + near + ".");
+        }
+        double value = inEngineUnit(Double.parseDouble(digits), known, measure);
+        return new Outcome(value, digits + " " + known, null, "");
+    }
+
+    /** Reads a bare number whose unit stands elsewhere (a column's name, a list's last figure). */
+    static Outcome bareNumber(String typed, String expected) {
+        String text = tidy(typed);
+        Outcome badNumber = numberTrouble(text, expected);
+        if (badNumber != null) {
+            return badNumber;
+        }
+        Matcher match = NUMBER_THEN_UNIT.matcher(text);
+        if (!match.matches() || !match.group(2).isEmpty()) {
+            boolean unit = match.matches();
+            return wrong(expected, unit ? "Write the number alone, " + match.group(1) + "." : "");
+        }
+        return new Outcome(Double.parseDouble(match.group(1)), match.group(1), null, "");
+    }
+
+    /** A value in one of the measure's units, in the engine's unit. */
+    static double inEngineUnit(double value, String unit, Measure measure) {
+        String target = measure.unit();
+        if (unit.equals(target)) {
+            return value;
+        }
+        try {
+            return library(unit).getConverterToAny(library(target)).convert(value);
+        } catch (IncommensurableException e) {
+            throw new IllegalStateException(unit + " does not measure " + measure, e);
+        }
+    }
+
+    /** Typographic minus, no-break spaces and the like, brought down to what a keyboard has. */
+    static String tidy(String typed) {
+        return typed.replace('\u2212', '-')
+                .replace('\u00A0', ' ')
+                .replace('\u202F', ' ')
+                .replace('\u2009', ' ')
+                .strip();
+    }
+
+    private static @Nullable Outcome numberTrouble(String text, String expected) {
+        if (text.chars().filter(Character::isDigit).count() > MOST_DIGITS) {
+            return wrong(expected, "No figure here needs so many digits.");
+        }
+        if (POWER_OF_TEN.matcher(text).matches()) {
+            return wrong(expected, "Write the number out in plain digits.");
+        }
+        Matcher thousands = THOUSANDS.matcher(text);
+        if (thousands.matches()) {
+            String joined = thousands.group(1).replaceAll("[,' ]", "");
+            String tail =
+                    thousands.group(2) == null ? "" : " " + thousands.group(2).strip();
+            return wrong(expected, "Write thousands without a separator: " + joined + tail + ".");
+        }
+        Matcher comma = COMMA_NUMBER.matcher(text);
+        if (comma.matches()) {
+            String tail = comma.group(3).isBlank() ? "" : " " + comma.group(3).strip();
+            return wrong(expected, "Write a point, not a comma: " + comma.group(1) + "." + comma.group(2) + tail + ".");
+        }
+        return null;
+    }
+
+    private static Outcome wrong(String expected, String suggestion) {
+        return new Outcome(Double.NaN, "", expected, suggestion);
+    }
+
+    private static String others(Measure measure) {
+        List<String> rest = measure.units.subList(1, measure.units.size());
+        return rest.isEmpty() ? "" : " Also possible: " + String.join(", ", rest) + ".";
+    }
+
+    /** The unit meant by a slip of capitals, such as KWH; null where that does not decide it. */
+    private static @Nullable String nearestUnit(String unit, Measure measure) {
+        for (String right : measure.units) {
+            if (right.equalsIgnoreCase(unit)) {
+                return right;
+            }
+        }
+        return SPELT.entrySet().stream()
+                .filter(spelt -> spelt.getKey().equalsIgnoreCase(unit) && measure.units.contains(spelt.getValue()))
+                .map(Map.Entry::getValue)
+                .findFirst()
+                .orElse(null);
+    }
+
+    private static Unit<?> library(String unit) {
+        Supplier<Unit<?>> known = LibraryUnits.BY_NAME.get(unit);
+        if (known == null) {
+            throw new IllegalStateException("no unit " + unit);
+        }
+        return known.get();
+    }
+
+    private static Map<String, String> spellings() {
+        Map<String, String> spelt = new LinkedHashMap<>();
+        put(spelt, "W", "watt", "watts");
+        put(spelt, "Wh", "watt hours", "watt-hours");
+        put(spelt, "kg", "kilogram", "kilograms");
+        put(spelt, "lb", "lbs", "pound", "pounds");
+        put(spelt, "oz", "ounce", "ounces");
+        put(spelt, "ft", "foot", "feet", "'");
+        put(spelt, "in", "inch", "inches");
+        put(spelt, "m", "metre", "metres", "meter", "meters");
+        put(spelt, "deg", "degree", "degrees", "\u00B0");
+        put(spelt, "degC", "\u00B0C", "deg C", "\u00B0 C", "C");
+        put(spelt, "degF", "\u00B0F", "deg F", "\u00B0 F", "F");
+        put(spelt, "h", "hour", "hours", "hr", "hrs");
+        put(spelt, "min", "minute", "minutes");
+        put(spelt, "s", "second", "seconds");
+        put(spelt, "d", "day", "days");
+        put(spelt, "%", "percent", "per cent");
+        put(spelt, "V", "volt", "volts");
+        put(spelt, "A", "amp", "amps", "ampere", "amperes");
+        put(spelt, "Hz", "hertz", "HZ");
+        return Map.copyOf(spelt);
+    }
+
+    private static void put(Map<String, String> spelt, String unit, String... ways) {
+        for (String way : ways) {
+            spelt.put(way, unit);
+        }
+    }
+
+    /** In a class of its own, so that the library stays asleep until a figure needs it. */
+    private static final class LibraryUnits {
+        static final Map<String, Supplier<Unit<?>>> BY_NAME = Map.ofEntries(
+                unit("W", () -> Units.WATT),
+                unit("kW", () -> Units.WATT.prefix(MetricPrefix.KILO)),
+                unit("Wh", () -> Units.WATT.multiply(Units.HOUR)),
+                unit("kWh", () -> Units.WATT.prefix(MetricPrefix.KILO).multiply(Units.HOUR)),
+                unit("kJ", () -> Units.JOULE.prefix(MetricPrefix.KILO)),
+                unit("MJ", () -> Units.JOULE.prefix(MetricPrefix.MEGA)),
+                unit("kg", () -> Units.KILOGRAM),
+                unit("g", () -> Units.GRAM),
+                unit("lb", () -> USCustomary.POUND),
+                unit("oz", () -> USCustomary.OUNCE),
+                unit("m", () -> Units.METRE),
+                unit("cm", () -> Units.METRE.prefix(MetricPrefix.CENTI)),
+                unit("mm", () -> Units.METRE.prefix(MetricPrefix.MILLI)),
+                unit("km", () -> Units.METRE.prefix(MetricPrefix.KILO)),
+                unit("ft", () -> USCustomary.FOOT),
+                unit("in", () -> USCustomary.INCH),
+                unit("yd", () -> USCustomary.YARD),
+                unit("deg", () -> USCustomary.DEGREE_ANGLE),
+                unit("rad", () -> Units.RADIAN),
+                unit("degC", () -> Units.CELSIUS),
+                unit("degF", () -> USCustomary.FAHRENHEIT),
+                unit("K", () -> Units.KELVIN),
+                unit("h", () -> Units.HOUR),
+                unit("min", () -> Units.MINUTE),
+                unit("s", () -> Units.SECOND),
+                unit("d", () -> Units.DAY),
+                unit("V", () -> Units.VOLT),
+                unit("mV", () -> Units.VOLT.prefix(MetricPrefix.MILLI)),
+                unit("kV", () -> Units.VOLT.prefix(MetricPrefix.KILO)),
+                unit("A", () -> Units.AMPERE),
+                unit("mA", () -> Units.AMPERE.prefix(MetricPrefix.MILLI)));
+
+        private static Map.Entry<String, Supplier<Unit<?>>> unit(String name, Supplier<Unit<?>> unit) {
+            return Map.entry(name, unit);
+        }
+    }
+}

@@ -1,0 +1,88 @@
+package tideover.app.files;
+
+import java.util.ArrayList;
+import java.util.List;
+import tideover.engine.why.Basis;
+import tideover.engine.why.InputProblems;
+import tideover.engine.why.MarginNote;
+import tideover.engine.why.Problem;
+
+/**
+ * What one reading of a person's files gathers: all that is wrong, where each figure comes from, and what is possible
+ * but unlikely. Readers go on after a problem with a stand-in value, so that the person hears of everything at once;
+ * {@link #throwIfWrong} then keeps any stand-in from getting out.
+ */
+final class Reading {
+    /** A hopeless file need not be told a thousand times. */
+    private static final int MOST_PROBLEMS = 100;
+
+    private static final int MOST_QUOTED = 60;
+
+    private final List<Problem> problems = new ArrayList<>();
+    private final List<MarginNote> notes = new ArrayList<>();
+    private final List<String> cautions = new ArrayList<>();
+    private int problemCount;
+
+    void problem(String where, String found, String expected, String suggestion) {
+        problemCount++;
+        if (problems.size() < MOST_PROBLEMS) {
+            problems.add(new Problem(where, found, expected, suggestion));
+        }
+    }
+
+    void note(String name, String value, Basis basis, String source) {
+        notes.add(new MarginNote(name, value, basis, source));
+    }
+
+    void caution(String sentence) {
+        if (cautions.size() < MOST_PROBLEMS) {
+            cautions.add(sentence);
+        }
+    }
+
+    /** Problems so far; a record may be built from what was read since only while this stands still. */
+    int problemCount() {
+        return problemCount;
+    }
+
+    List<MarginNote> notes() {
+        return List.copyOf(notes);
+    }
+
+    List<String> cautions() {
+        return List.copyOf(cautions);
+    }
+
+    /** Ends a reading that met problems. */
+    void throwIfWrong() {
+        if (problemCount == 0) {
+            return;
+        }
+        List<Problem> all = new ArrayList<>(problems);
+        if (problemCount > MOST_PROBLEMS) {
+            all.add(new Problem(
+                    "and more",
+                    problemCount - MOST_PROBLEMS + " further problems",
+                    "the first " + MOST_PROBLEMS + " mended",
+                    "Mend those, then read again."));
+        }
+        throw new InputProblems(all);
+    }
+
+    /** What was typed, between quotes, short and printable. */
+    static String quoted(String typed) {
+        StringBuilder shown = new StringBuilder("\"");
+        int shownChars = 0;
+        for (int i = 0; i < typed.length() && shownChars < MOST_QUOTED; shownChars++) {
+            int c = typed.codePointAt(i);
+            i += Character.charCount(c);
+            if (Character.isISOControl(c)) {
+                shown.append(c == '\n' || c == '\r' || c == '\t' ? " " : "?");
+            } else {
+                shown.appendCodePoint(c);
+            }
+        }
+        return shown.append(typed.codePointCount(0, typed.length()) > MOST_QUOTED ? "...\"" : "\"")
+                .toString();
+    }
+}

@@ -1,0 +1,172 @@
+package tideover.app.files;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One row of a parts file, read cell by cell under the names of its columns. Like {@link Field}: what is wrong is told
+ * to the {@link Reading}, and a stand-in is given.
+ */
+final class Row {
+    private final Reading reading;
+    private final String file;
+    private final long line;
+    private final Map<String, String> cells;
+    private final Set<String> excused;
+    private final Set<String> asked = new HashSet<>();
+
+    /**
+     * @param cells   tidied text by column
+     * @param excused columns that the file lacks and that were told with its header
+     */
+    Row(Reading reading, String file, long line, Map<String, String> cells, Set<String> excused) {
+        this.reading = reading;
+        this.file = file;
+        this.line = line;
+        this.cells = cells;
+        this.excused = excused;
+    }
+
+    /** File and line, such as "parts.csv:12". */
+    String source() {
+        return file + ":" + line;
+    }
+
+    String where(String column) {
+        return source() + " " + column;
+    }
+
+    boolean has(String column) {
+        return !cell(column).isEmpty();
+    }
+
+    boolean hasAny(List<String> columns) {
+        return columns.stream().anyMatch(this::has);
+    }
+
+    /** The text, or empty where the cell is. Marks the column as used. */
+    String cell(String column) {
+        asked.add(column);
+        return cells.getOrDefault(column, "");
+    }
+
+    String text(String column, String expected, int longest) {
+        String text = cell(column);
+        if (text.isEmpty()) {
+            tellEmpty(column, expected);
+        } else if (text.codePointCount(0, text.length()) > longest) {
+            problem(column, Reading.quoted(text), expected + ", at most " + longest + " letters", "");
+        } else if (text.codePoints().anyMatch(c -> Character.isISOControl(c) && c != '\n' && c != '\r')) {
+            problem(column, Reading.quoted(text), expected + ", without control characters", "");
+        }
+        // a line break inside a quoted cell is a space to us
+        return text.replaceAll("\\s+", " ");
+    }
+
+    /** A number in the unit that the column's name says; NaN where wrong. */
+    double number(String column, String what, String unit, Range range) {
+        String expected = what + ", " + range.words(unit);
+        String text = cell(column);
+        if (text.isEmpty()) {
+            tellEmpty(column, expected);
+            return Double.NaN;
+        }
+        Quantities.Outcome outcome = Quantities.bareNumber(text, expected);
+        if (outcome.wrong()) {
+            problem(column, Reading.quoted(text), expected, outcome.suggestion());
+            return Double.NaN;
+        }
+        double value = outcome.value();
+        if (!range.holds(value)) {
+            problem(column, Reading.quoted(text), expected, "");
+            return Double.NaN;
+        }
+        if (!range.likely(value)) {
+            reading.caution(where(column) + ": " + Range.shown(value, unit)
+                    + " is taken, but is unlikely (most lie within " + range.likelyWords(unit) + ").");
+        }
+        return value;
+    }
+
+    /** A number, or {@code fallback} where the cell is empty. */
+    double numberOr(String column, String what, String unit, Range range, double fallback) {
+        return has(column) ? number(column, what, unit, range) : fallback;
+    }
+
+    /** One of some words; null where wrong. */
+    @Nullable
+    String choice(String column, String what, List<String> words) {
+        String expected = what + ": " + String.join(", ", words);
+        String text = cell(column);
+        if (text.isEmpty()) {
+            tellEmpty(column, expected);
+            return null;
+        }
+        for (String word : words) {
+            if (word.equalsIgnoreCase(text)) {
+                return word;
+            }
+        }
+        Optional<String> nearest = Nearest.to(text, words);
+        problem(
+                column,
+                Reading.quoted(text),
+                expected,
+                nearest.map(word -> "Write " + word + ".").orElse(""));
+        return null;
+    }
+
+    /** A day; null where wrong. */
+    @Nullable
+    LocalDate date(String column, String what) {
+        String expected = what + ", such as 2026-03-14";
+        String text = cell(column);
+        if (text.isEmpty()) {
+            tellEmpty(column, expected);
+            return null;
+        }
+        try {
+            LocalDate date = LocalDate.parse(text);
+            if (date.getYear() >= 1980 && date.getYear() < 2200) {
+                return date;
+            }
+        } catch (DateTimeParseException e) {
+            // told below, with the years that are out of the question
+        }
+        problem(column, Reading.quoted(text), expected, "Year, month and day with two digits each.");
+        return null;
+    }
+
+    void problem(String column, String found, String expected, String suggestion) {
+        reading.problem(where(column), found, expected, suggestion);
+    }
+
+    void caution(String column, String sentence) {
+        reading.caution(where(column) + ": " + sentence);
+    }
+
+    void tellEmpty(String column, String expected) {
+        if (!excused.contains(column)) {
+            problem(column, "an empty cell", expected, "");
+        }
+    }
+
+    /** Tells of every filled cell that nobody asked for. */
+    void tellUnused(String kind) {
+        cells.forEach((column, text) -> {
+            if (!text.isEmpty() && !asked.contains(column)) {
+                problem(
+                        column,
+                        Reading.quoted(text),
+                        "an empty cell: this column is not for a part of kind " + kind,
+                        "");
+            }
+        });
+    }
+}

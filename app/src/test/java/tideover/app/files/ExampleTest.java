@@ -1,0 +1,34 @@
+package tideover.app.files;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import tideover.engine.answer.Question;
+import tideover.engine.load.Load;
+
+/** The scenario that comes with the program reads without a problem. */
+class ExampleTest {
+    static final Stations STATIONS = StationTable.load();
+
+    @Test
+    void theExamplePlanReads() {
+        Question question = PlanFile.read(folder().resolve("plan.yaml"), STATIONS);
+
+        assertThat(question.parts()).hasSizeBetween(35, 60);
+        assertThat(question.about()).startsWith("Invented.");
+        double whPerDay = question.loads().stream()
+                .filter(Load::essential)
+                .mapToDouble(Load::wantedWhPerDay)
+                .sum();
+        assertThat(whPerDay).isBetween(400.0, 900.0);
+        assertThat(question.cautions()).isEmpty();
+    }
+
+    /** Tests run in the module's folder, the examples lie beside it. */
+    static Path folder() {
+        Path beside = Path.of("..", "examples");
+        return Files.isDirectory(beside) ? beside : Path.of("examples");
+    }
+}
