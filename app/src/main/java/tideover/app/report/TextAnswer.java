@@ -137,7 +137,8 @@ public final class TextAnswer {
 
     private void parts(ProvenRig rig) {
         Question question = answer.question();
-        heading("The rig (" + rig.rig().route().words() + ", " + String.format(Locale.ROOT, "%.1f kg)", rig.rig().massKg()));
+        heading("The rig (" + rig.rig().route().words() + ", "
+                + String.format(Locale.ROOT, "%.1f kg)", rig.rig().massKg()));
         for (Chosen chosen : rig.rig().chosen()) {
             Listing listing = chosen.part().listing();
             String condition = listing.condition() == Condition.NEW
@@ -166,7 +167,9 @@ public final class TextAnswer {
         heading("Energy of the mean outage, Wh");
         amount("the panels could give", sum.inWh() / count);
         amount("served, essential", sum.servedEssentialWh() / count);
-        amount("served, nice to have (of " + whole(sum.wantedNiceWh() / count) + " wanted)", sum.servedNiceWh() / count);
+        amount(
+                "served, nice to have (of " + whole(sum.wantedNiceWh() / count) + " wanted)",
+                sum.servedNiceWh() / count);
         amount("lost in the charge controller", sum.controllerLossWh() / count);
         amount("cut off by the controller's current", sum.controllerLimitWh() / count);
         amount("cut off by the store's charging current", sum.chargeLimitWh() / count);
@@ -214,7 +217,8 @@ public final class TextAnswer {
     /** The part of the front that a reader weighs: a few steps below the target and a few above. */
     private List<Rated> aroundTarget(List<Rated> front) {
         int first = 0;
-        while (first < front.size() && front.get(first).share() < answer.question().outage().targetShare()) {
+        while (first < front.size()
+                && front.get(first).share() < answer.question().outage().targetShare()) {
             first++;
         }
         return front.subList(Math.max(0, first - MOST_ROWS / 2), Math.min(front.size(), first + MOST_ROWS / 2));

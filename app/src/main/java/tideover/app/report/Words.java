@@ -29,8 +29,8 @@ public final class Words {
         } else {
             lead = rig + " (" + price + ") " + (answer.meets() ? "" : "does not meet the target: it ") + "carries ";
         }
-        return lead + share(answer.rig().proof().share(), answer.years()) + " " + outages(question)
-                + confirmed(answer) + ".";
+        return lead + share(answer.rig().proof().share(), answer.years()) + " " + outages(question) + confirmed(answer)
+                + ".";
     }
 
     private static String nothing(Answer answer) {
@@ -68,7 +68,8 @@ public final class Words {
 
     /** Such as "outages of 72 h that begin in nov, dec, jan". */
     public static String outages(Question question) {
-        return "outages of " + question.outage().hours() + " h that begin in " + months(question.outage().months());
+        return "outages of " + question.outage().hours() + " h that begin in "
+                + months(question.outage().months());
     }
 
     /** Month names, or "any month". */
@@ -81,7 +82,8 @@ public final class Words {
     /** Months in whose starts no outage failed, or a phrase for none. */
     public static String monthsWithoutFailure(Proof proof) {
         String months = ModelYear.monthNames().stream()
-                .filter(name -> proof.starts().monthWithoutFailure(ModelYear.monthNames().indexOf(name)))
+                .filter(name -> proof.starts()
+                        .monthWithoutFailure(ModelYear.monthNames().indexOf(name)))
                 .collect(Collectors.joining(", "));
         return months.isEmpty() ? "no month" : months;
     }

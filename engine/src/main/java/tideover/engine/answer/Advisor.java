@@ -17,7 +17,10 @@ import tideover.engine.rig.RuleBook;
 import tideover.engine.search.Rated;
 import tideover.engine.search.Search;
 import tideover.engine.search.Shortlist;
+import tideover.engine.site.Place;
 import tideover.engine.site.Weather;
+import tideover.engine.site.WeatherSource;
+import tideover.engine.sun.PanelMount;
 import tideover.engine.sun.SunYear;
 import tideover.engine.why.Finding;
 import tideover.engine.why.Verdict;
@@ -74,9 +77,11 @@ public final class Advisor {
     }
 
     /** Weather, plane, cell and panel, hour by hour, for a panel of {@code ratedW} with the usual coefficients. */
-    public static WeatherSheet weather(Question question, Options options, double ratedW) {
-        Advisor advisor = new Advisor(question, options, Progress.SILENT);
-        return WeatherSheet.of(advisor.sky.weather(), advisor.sky.plane(), ratedW);
+    public static WeatherSheet weather(
+            Place place, WeatherSource source, PanelMount mount, boolean snow, Options options, double ratedW) {
+        SunYear sun = SunYear.at(place.latDeg(), place.lonDeg(), place.zoneH());
+        Weather weather = source.weather(options.seed(), options.years());
+        return WeatherSheet.of(weather, PlaneWeather.of(weather, sun, mount, snow), ratedW);
     }
 
     private Answer size() {

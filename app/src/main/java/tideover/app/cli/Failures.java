@@ -1,0 +1,44 @@
+package tideover.app.cli;
+
+import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import picocli.CommandLine;
+import tideover.engine.why.InputProblems;
+import tideover.engine.why.Problem;
+
+/** The one place where a failure becomes text and an exit status. */
+final class Failures {
+    static final int DONE = 0;
+    static final int OUR_FAULT = 1;
+    static final int INPUT_WRONG = 2;
+    static final int NOTHING_MEETS = 3;
+
+    private Failures() {}
+
+    static int ofUsage(CommandLine.ParameterException failure, String[] args) {
+        PrintWriter err = failure.getCommandLine().getErr();
+        err.println(failure.getMessage());
+        CommandLine.UnmatchedArgumentException.printSuggestions(failure, err);
+        err.println("See: " + failure.getCommandLine().getCommandSpec().qualifiedName() + " --help");
+        return INPUT_WRONG;
+    }
+
+    static int ofWork(Exception failure, CommandLine line, CommandLine.ParseResult parsed) {
+        PrintWriter err = line.getErr();
+        if (failure instanceof InputProblems wrong) {
+            int count = wrong.problems().size();
+            err.println(count == 1 ? "One thing is wrong:" : count + " things are wrong:");
+            for (Problem problem : wrong.problems()) {
+                err.println("  " + problem.sentence());
+            }
+            return INPUT_WRONG;
+        }
+        if (failure instanceof UncheckedIOException io) {
+            err.println(io.getMessage());
+            return INPUT_WRONG;
+        }
+        err.println("This is our fault, not yours; please report it with these lines:");
+        failure.printStackTrace(err);
+        return OUR_FAULT;
+    }
+}

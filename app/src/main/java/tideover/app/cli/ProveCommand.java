@@ -1,0 +1,156 @@
+package tideover.app.cli;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import tideover.app.files.PlanFile;
+import tideover.app.files.RigFile;
+import tideover.app.files.StationTable;
+import tideover.app.report.TraceCsv;
+import tideover.engine.answer.Advisor;
+import tideover.engine.answer.Answer;
+import tideover.engine.answer.Options;
+import tideover.engine.answer.Question;
+import tideover.engine.proof.Trace;
+import tideover.engine.quantity.ModelYear;
+import tideover.engine.rig.Assembly;
+import tideover.engine.rig.Rig;
+import tideover.engine.search.Shortlist;
+import tideover.engine.why.InputProblems;
+import tideover.engine.why.Problem;
+
+/** {@code tideover prove}: one rig through every outage. */
+@Command(
+        name = "prove",
+        mixinStandardHelpOptions = true,
+        description =
+                "Full simulation of one rig: carried share, hours carried by start, worst and median outage, binding"
+                        + " limit.")
+final class ProveCommand implements Callable<Integer> {
+    private static final Pattern MOMENT = Pattern.compile("(\\d{1,4})-(\\d{1,2})-(\\d{1,2})T(\\d{1,2})");
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Parameters(paramLabel = "PLAN", description = "Plan file (docs/plan-file.md).")
+    private Path plan = Path.of("");
+
+    @Option(
+            names = "--rig",
+            required = true,
+            paramLabel = "FILE-or-number",
+            description =
+                    "A rig file (docs/parts-file.md), or a rig's number in the list of 'tideover size' with the same"
+                            + " plan, seed and years.")
+    private String rigName = "";
+
+    @Option(
+            names = "--report",
+            paramLabel = "FILE",
+            description = "Also write the answer as one self-contained HTML page.")
+    private @Nullable Path report;
+
+    @Option(names = "--trace", paramLabel = "FILE", description = "Also write every step of one outage as CSV.")
+    private @Nullable Path traceFile;
+
+    @Option(
+            names = "--outage",
+            paramLabel = "WHICH",
+            description =
+                    "Outage of the trace: worst, median, or the weather year, month, day and hour in which it begins,"
+                            + " such as 17-12-24T18 (default worst).")
+    private String outage = "worst";
+
+    @Mixin
+    private AskOptions ask = new AskOptions();
+
+    @Override
+    public Integer call() {
+        Question question = PlanFile.read(plan, StationTable.load());
+        Options options = ask.options();
+        Answer answer;
+        try (ProgressLine progress = ask.progress()) {
+            Rig rig = rig(question, options, progress);
+            answer = Advisor.prove(question, rig, options, progress);
+            if (traceFile != null) {
+                Trace trace = trace(question, rig, options, answer);
+                Output.write(traceFile, writer -> TraceCsv.write(trace, writer));
+            }
+        }
+        return SizeCommand.print(spec, answer, ask, report);
+    }
+
+    private Rig rig(Question question, Options options, ProgressLine progress) {
+        if (rigName.matches("\\d+") && !Files.exists(Path.of(rigName))) {
+            Shortlist list = Advisor.shortlist(question, options, progress);
+            int count = list.ranked().size();
+            if (rigName.length() > 9 || Integer.parseInt(rigName) < 1 || Integer.parseInt(rigName) > count) {
+                throw new InputProblems(new Problem(
+                        "--rig",
+                        rigName,
+                        "a number from 1 to " + count + ", as 'tideover size' lists them, or a rig file",
+                        ""));
+            }
+            return list.ranked().get(Integer.parseInt(rigName) - 1).rig();
+        }
+        Assembly.Result result =
+                Assembly.of(RigFile.read(Path.of(rigName), question.parts()).chosen());
+        if (result.rig() == null) {
+            throw new InputProblems(result.faults().stream()
+                    .map(fault -> new Problem(rigName, fault.replaceFirst("\\.$", ""), "parts that make one rig", ""))
+                    .toList());
+        }
+        return result.rig();
+    }
+
+    private Trace trace(Question question, Rig rig, Options options, Answer answer) {
+        if (answer.rig() == null) {
+            throw new IllegalStateException("a proof without a rig");
+        }
+        if ("worst".equals(outage)) {
+            return answer.rig().proof().worst();
+        }
+        if ("median".equals(outage)) {
+            return answer.rig().proof().median();
+        }
+        return Advisor.trace(question, rig, startHour(answer.years()), options);
+    }
+
+    private int startHour(int years) {
+        Matcher moment = MOMENT.matcher(outage);
+        if (moment.matches()) {
+            List<Integer> figures = List.of(1, 2, 3, 4).stream()
+                    .map(group -> Integer.parseInt(moment.group(group)))
+                    .toList();
+            int year = figures.get(0);
+            int month = figures.get(1);
+            int day = figures.get(2);
+            int hour = figures.get(3);
+            if (year >= 1
+                    && year <= years
+                    && month >= 1
+                    && month <= 12
+                    && day >= 1
+                    && day <= ModelYear.daysIn(month - 1)
+                    && hour < 24) {
+                return (year - 1) * ModelYear.HOURS + (ModelYear.firstDay(month - 1) + day - 1) * 24 + hour;
+            }
+        }
+        throw new InputProblems(new Problem(
+                "--outage",
+                outage,
+                "worst, median, or a start such as 17-12-24T18 with a weather year from 1 to " + years
+                        + " (no 29 February)",
+                ""));
+    }
+}

@@ -1,0 +1,68 @@
+package tideover.app.cli;
+
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import tideover.app.files.PlanFile;
+import tideover.app.files.StationTable;
+import tideover.app.report.HtmlReport;
+import tideover.app.report.JsonAnswer;
+import tideover.app.report.TextAnswer;
+import tideover.engine.answer.Advisor;
+import tideover.engine.answer.Answer;
+import tideover.engine.answer.Question;
+
+/** {@code tideover size}: the cheapest rig that meets a plan. */
+@Command(
+        name = "size",
+        mixinStandardHelpOptions = true,
+        description = "The rigs that meet a plan, cheapest first, the trade-off front, and why others failed.")
+final class SizeCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Parameters(paramLabel = "PLAN", description = "Plan file (docs/plan-file.md).")
+    private Path plan = Path.of("");
+
+    @Option(
+            names = "--report",
+            paramLabel = "FILE",
+            description = "Also write the answer as one self-contained HTML page.")
+    private @Nullable Path report;
+
+    @Mixin
+    private AskOptions ask = new AskOptions();
+
+    @Override
+    public Integer call() {
+        return answer(spec, PlanFile.read(plan, StationTable.load()), ask, report);
+    }
+
+    static int answer(CommandSpec spec, Question question, AskOptions ask, @Nullable Path report) {
+        Answer answer;
+        try (ProgressLine progress = ask.progress()) {
+            answer = Advisor.size(question, ask.options(), progress);
+        }
+        return print(spec, answer, ask, report);
+    }
+
+    static int print(CommandSpec spec, Answer answer, AskOptions ask, @Nullable Path report) {
+        String version = Version.text();
+        if (report != null) {
+            Output.text(report, HtmlReport.of(answer, version));
+        }
+        spec.commandLine()
+                .getOut()
+                .print(
+                        ask.format() == AskOptions.Format.JSON
+                                ? JsonAnswer.of(answer, version)
+                                : TextAnswer.of(answer, version));
+        return answer.meets() ? Failures.DONE : Failures.NOTHING_MEETS;
+    }
+}

@@ -1,0 +1,6 @@
+package tideover.app.report;
+
+/** Placeholder until the station list lands. */
+public final class JsonSites {
+    private JsonSites() {}
+}
