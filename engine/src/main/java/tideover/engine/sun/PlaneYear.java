@@ -37,14 +37,14 @@ public final class PlaneYear {
 
     /**
      * Irradiance that reaches the cells from what falls on the horizontal in that hour of the model year, W/m2: on the
-     * plane, less soiling. Never negative; 0 where {@code ghiWm2} is not above 0. With the sun down all light counts as
+     * plane, less soiling. Never negative; 0 where {@code ghiWm2} is 0 or less; what is not a number stays so. With the sun down all light counts as
      * sky light.
      *
      * @param ghiWm2     mean global on the horizontal over the hour
      * @param diffuseWm2 the diffuse part of it; held to 0..ghi
      */
     public double planeWm2(int hour, double ghiWm2, double diffuseWm2) {
-        if (!(ghiWm2 > 0)) {
+        if (ghiWm2 <= 0) {
             return 0;
         }
         Sight sight = sights[hour];
