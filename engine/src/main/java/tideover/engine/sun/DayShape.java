@@ -32,8 +32,11 @@ record DayShape(double sunsetRad, double a, double b) {
         return fullness(hourAngleRad) * diffuseShare(hourAngleRad);
     }
 
-    /** How much more, or less, of the day comes in that hour than its extraterrestrial light would say. */
+    /**
+     * How much more, or less, of the day comes in that hour than its extraterrestrial light would say. An hour whose middle lies
+     * past sunset counts as at sunset: its light came before.
+     */
     double fullness(double hourAngleRad) {
-        return Math.max(0, a + b * StrictMath.cos(hourAngleRad));
+        return Math.max(0, a + b * Math.max(StrictMath.cos(hourAngleRad), StrictMath.cos(sunsetRad)));
     }
 }

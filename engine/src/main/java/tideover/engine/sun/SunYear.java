@@ -11,12 +11,12 @@ import tideover.engine.quantity.Units;
  * from one year to the next the sun shifts by at most a quarter of a day's step, 0.1 deg of declination.
  *
  * <p>Each hour of local standard time is looked at in {@value #INSTANTS} instants, the middles of its equal parts; the
- * sun counts as up when its centre is above the true horizon (no refraction, no hills). Halving the step moves no hour
- * by more than the sunrise quarter-hour is worth; a test holds the figures.
+ * sun counts as up when its centre is above the true horizon (no refraction, no hills). Against sixty instants an hour a
+ * year's light on a plane of any tilt moves by less than 0.1 %, up to 66 deg of latitude (measured, and held by a test).
  */
 public final class SunYear {
     static final int REFERENCE_YEAR = 2025;
-    static final int INSTANTS = 4;
+    static final int INSTANTS = 6;
 
     private static final Instant NOON_2000 = Instant.parse("2000-01-01T12:00:00Z");
     private static final Instant YEAR_START = Instant.parse(REFERENCE_YEAR + "-01-01T00:00:00Z");
