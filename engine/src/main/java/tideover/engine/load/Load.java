@@ -1,5 +1,6 @@
 package tideover.engine.load;
 
+import java.util.List;
 import tideover.engine.site.RoomKind;
 
 /** Something that must, or would be nice to, stay on. Watts are at the load's own plug. */
@@ -19,9 +20,29 @@ public sealed interface Load permits SteadyLoad, TimedLoad {
     /** Where it stands: decides the temperature it and its people live in. */
     RoomKind room();
 
-    /** Mean draw it wants over a stretch of the day if nothing but the clock decides, in W. */
-    double wantedW(double startHour, double lengthHours);
+    /**
+     * The hours of the day in which it runs. A load that may choose its hours inside a window takes those nearest to noon,
+     * when the sun is most likely to carry it.
+     *
+     * @param noonHour clock hour of solar noon, local standard time
+     */
+    List<DayWindow> onHours(double noonHour);
+
+    /** Mean draw over a stretch of the day, in W. */
+    default double wantedW(double startHour, double lengthHours, double noonHour) {
+        double hours = 0;
+        for (DayWindow window : onHours(noonHour)) {
+            hours += window.overlapHours(startHour, lengthHours);
+        }
+        return runningW() * hours / lengthHours;
+    }
 
     /** Energy it wants on a whole day, in Wh. */
-    double wantedWhPerDay();
+    default double wantedWhPerDay() {
+        double hours = 0;
+        for (DayWindow window : onHours(12)) {
+            hours += window.lengthHours();
+        }
+        return runningW() * hours;
+    }
 }

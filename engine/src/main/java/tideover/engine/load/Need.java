@@ -15,11 +15,31 @@ public sealed interface Need permits Need.AlwaysOn, Need.HoursInWindow {
         }
     }
 
-    /** At least so many hours of running inside each day's window, judged at the window's end. */
+    /**
+     * At least so many hours of running inside each day's window, judged at the window's end. The hours taken are those
+     * nearest to noon: with the panels out, when they give most; without, no worse than others. Before the outage began
+     * the load kept the same hours, so that of a window cut by its beginning only what was still to come is owed.
+     */
     record HoursInWindow(double hours, DayWindow window) implements Need {
         public HoursInWindow {
             Require.above(0, "hours", hours, "h");
             Require.within(0, window.lengthHours(), "hours", hours, "h");
+        }
+
+        /** The hours of the window nearest to noon, in one piece. */
+        DayWindow nearest(double noonHour) {
+            double length = window.lengthHours();
+            double noonInWindow = Math.floorMod((long) Math.round((noonHour - window.fromHour()) * 3600), 86400L) / 3600.0;
+            double begin;
+            if (noonInWindow <= length) {
+                begin = Math.min(Math.max(0, noonInWindow - hours / 2), length - hours);
+            } else {
+                // Noon lies outside: the window's end if noon comes sooner after it than it lies before the beginning.
+                begin = noonInWindow - length < 24 - noonInWindow ? length - hours : 0;
+            }
+            double from = (window.fromHour() + begin) % 24;
+            double to = (from + hours) % 24;
+            return new DayWindow(from, to == 0 ? 24 : to);
         }
 
         @Override

@@ -1,5 +1,6 @@
 package tideover.engine.load;
 
+import java.util.List;
 import tideover.engine.quantity.Require;
 import tideover.engine.site.RoomKind;
 
@@ -12,12 +13,7 @@ public record SteadyLoad(String name, Supply supply, double runningW, boolean es
     }
 
     @Override
-    public double wantedW(double startHour, double lengthHours) {
-        return need instanceof Need.AlwaysOn ? runningW : 0;
-    }
-
-    @Override
-    public double wantedWhPerDay() {
-        return need instanceof Need.HoursInWindow some ? runningW * some.hours() : runningW * 24;
+    public List<DayWindow> onHours(double noonHour) {
+        return List.of(need instanceof Need.HoursInWindow some ? some.nearest(noonHour) : DayWindow.ALL_DAY);
     }
 }

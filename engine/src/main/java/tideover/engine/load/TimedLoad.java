@@ -31,20 +31,7 @@ public record TimedLoad(
     }
 
     @Override
-    public double wantedW(double startHour, double lengthHours) {
-        double hours = 0;
-        for (DayWindow window : windows) {
-            hours += window.overlapHours(startHour, lengthHours);
-        }
-        return runningW * hours / lengthHours;
-    }
-
-    @Override
-    public double wantedWhPerDay() {
-        double hours = 0;
-        for (DayWindow window : windows) {
-            hours += window.lengthHours();
-        }
-        return runningW * hours;
+    public List<DayWindow> onHours(double noonHour) {
+        return windows;
     }
 }

@@ -8,6 +8,7 @@ import tideover.engine.quantity.Require;
  *
  * @param id         short name, unique in its file
  * @param priceCents whole cents of {@code currency}; 0 for what is owned
+ * @param atHand     how many can be had: what is owned or used is not there any number of times
  * @param pricedOn   when the price was read
  * @param source     file and line
  */
@@ -18,12 +19,14 @@ public record Listing(
         String currency,
         LocalDate pricedOn,
         Condition condition,
+        int atHand,
         double massKg,
         String source) {
     public Listing {
         Require.text("id", id);
         Require.text("name", name);
         Require.atLeast(0, "priceCents", priceCents, "cents");
+        Require.within(1, 1000, "atHand", atHand);
         Require.atLeast(0, "massKg", massKg, "kg");
     }
 }

@@ -1,9 +1,7 @@
 package tideover.engine.proof;
 
-import java.util.ArrayList;
 import java.util.List;
 import tideover.engine.load.Load;
-import tideover.engine.load.Need;
 import tideover.engine.part.InverterRating;
 import tideover.engine.part.Outlet;
 import tideover.engine.quantity.Require;
@@ -11,16 +9,13 @@ import tideover.engine.rig.Rig;
 import tideover.engine.rig.Sockets;
 
 /**
- * What the loads ask of a rig's bus, step by step of the day where the clock decides, and load by load where the hours
- * are free inside a window. Each demand is held with its split: watts at the plug, what the inverter and the outlets'
- * converters lose on it, and the inverter's own draw.
+ * What the loads ask of a rig's bus, step by step of the day. Each demand is held with its split: watts at the plug, what
+ * the inverter and the outlets' converters lose on it, and the inverter's own draw.
  */
 public final class BusDemand {
     private final int stepsPerHour;
     private final Flow[] essential;
     private final Flow[] nice;
-    private final List<Free> essentialFree = new ArrayList<>();
-    private final List<Free> niceFree = new ArrayList<>();
 
     /** Watts on the bus and where they end up. */
     record Flow(double plugW, double inverterLossW, double outletLossW, double standingW) {
@@ -39,9 +34,6 @@ public final class BusDemand {
         }
     }
 
-    /** A load that runs some hours of a window, whichever they are. */
-    record Free(Flow flow, Need.HoursInWindow need) {}
-
     private BusDemand(int stepsPerHour) {
         this.stepsPerHour = Require.within(1, 60, "stepsPerHour", stepsPerHour);
         this.essential = new Flow[24 * stepsPerHour];
@@ -51,18 +43,21 @@ public final class BusDemand {
     /**
      * The demand of loads plugged into a rig. A load without an outlet asks for nothing here: for an essential one the
      * rule book has already rejected the rig.
+     *
+     * @param noonHour clock hour of solar noon: loads that may choose their hours take those nearest to it
      */
-    public static BusDemand of(Rig rig, List<Load> loads, int stepsPerHour) {
+    public static BusDemand of(Rig rig, List<Load> loads, double noonHour, int stepsPerHour) {
         Sockets sockets = Sockets.of(rig, loads);
-        return of(rig, sockets.plugged(), sockets.standingW(rig), stepsPerHour);
+        return of(rig, sockets.plugged(), sockets.standingW(rig), noonHour, stepsPerHour);
     }
 
     /** The same with another standing draw, to ask what the inverter's own draw costs. */
-    static BusDemand withStanding(Rig rig, List<Load> loads, double standingW, int stepsPerHour) {
-        return of(rig, Sockets.of(rig, loads).plugged(), standingW, stepsPerHour);
+    static BusDemand withStanding(Rig rig, List<Load> loads, double standingW, double noonHour, int stepsPerHour) {
+        return of(rig, Sockets.of(rig, loads).plugged(), standingW, noonHour, stepsPerHour);
     }
 
-    private static BusDemand of(Rig rig, List<Sockets.Plugged> plugged, double standingW, int stepsPerHour) {
+    private static BusDemand of(
+            Rig rig, List<Sockets.Plugged> plugged, double standingW, double noonHour, int stepsPerHour) {
         BusDemand demand = new BusDemand(stepsPerHour);
         InverterRating inverter = rig.inverter();
         double switchedOnW = standingW == 0 && inverter != null ? inverter.standingW() : 0;
@@ -81,13 +76,9 @@ public final class BusDemand {
             double lossW = load.runningW() * (one.busPerPlugW(rig) - 1);
             double ownW = ac && !load.essential() ? switchedOnW : 0;
             Flow running = new Flow(load.runningW(), ac ? lossW : 0, ac ? 0 : lossW, ownW);
-            if (load.need() instanceof Need.HoursInWindow some) {
-                (load.essential() ? demand.essentialFree : demand.niceFree).add(new Free(running, some));
-                continue;
-            }
             Flow[] flows = load.essential() ? demand.essential : demand.nice;
             for (int step = 0; step < flows.length; step++) {
-                double on = load.wantedW(step * stepHours, stepHours) / load.runningW();
+                double on = load.wantedW(step * stepHours, stepHours, noonHour) / load.runningW();
                 flows[step] = flows[step].plus(running, on);
             }
         }
@@ -110,19 +101,17 @@ public final class BusDemand {
         return nice[stepOfDay];
     }
 
-    List<Free> essentialFree() {
-        return essentialFree;
-    }
-
-    List<Free> niceFree() {
-        return niceFree;
+    /** Bus watts of the essential loads for each step of the day; two rigs with equal ones share a net-gain series. */
+    public double[] essentialBusW() {
+        double[] watts = new double[essential.length];
+        for (int step = 0; step < watts.length; step++) {
+            watts[step] = essential[step].busW();
+        }
+        return watts;
     }
 
     /** True where some nice-to-have wants power. */
     boolean hasNice() {
-        if (!niceFree.isEmpty()) {
-            return true;
-        }
         for (Flow flow : nice) {
             if (flow.busW() > 0) {
                 return true;

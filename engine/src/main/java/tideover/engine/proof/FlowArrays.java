@@ -1,9 +1,8 @@
 package tideover.engine.proof;
 
-/**
- * One kind of demand through a stretch: watts on the bus, and, where the energy is to be accounted for, where they end
- * up. The screening needs only the bus.
- */
+import java.util.function.IntFunction;
+
+/** One kind of demand by the step of the day: watts on the bus and where they end up, one quantity an array. */
 final class FlowArrays {
     final double[] busW;
     final double[] plugW;
@@ -11,36 +10,19 @@ final class FlowArrays {
     final double[] outletLossW;
     final double[] standingW;
 
-    FlowArrays(int steps, boolean split) {
-        busW = new double[steps];
-        int splitSteps = split ? steps : 0;
-        plugW = new double[splitSteps];
-        inverterLossW = new double[splitSteps];
-        outletLossW = new double[splitSteps];
-        standingW = new double[splitSteps];
-    }
-
-    private boolean split() {
-        return plugW.length > 0;
-    }
-
-    void set(int step, BusDemand.Flow flow) {
-        busW[step] = flow.busW();
-        if (split()) {
+    FlowArrays(int stepsPerDay, IntFunction<BusDemand.Flow> flowOfStep) {
+        busW = new double[stepsPerDay];
+        plugW = new double[stepsPerDay];
+        inverterLossW = new double[stepsPerDay];
+        outletLossW = new double[stepsPerDay];
+        standingW = new double[stepsPerDay];
+        for (int step = 0; step < stepsPerDay; step++) {
+            BusDemand.Flow flow = flowOfStep.apply(step);
+            busW[step] = flow.busW();
             plugW[step] = flow.plugW();
             inverterLossW[step] = flow.inverterLossW();
             outletLossW[step] = flow.outletLossW();
             standingW[step] = flow.standingW();
-        }
-    }
-
-    void add(int step, double share, BusDemand.Flow flow) {
-        busW[step] += share * flow.busW();
-        if (split()) {
-            plugW[step] += share * flow.plugW();
-            inverterLossW[step] += share * flow.inverterLossW();
-            outletLossW[step] += share * flow.outletLossW();
-            standingW[step] += share * flow.standingW();
         }
     }
 }

@@ -27,17 +27,21 @@ public final class Prover {
 
     private final Weather weather;
     private final PlaneWeather plane;
+    private final double noonHour;
     private final int stepsPerHour;
     private final long seed;
     private final Workers workers;
 
     /**
-     * @param plane what the same weather puts on the panels
-     * @param seed  for drawing years again
+     * @param plane    what the same weather puts on the panels
+     * @param noonHour clock hour of solar noon at the place
+     * @param seed     for drawing years again
      */
-    public Prover(Weather weather, PlaneWeather plane, int stepsPerHour, long seed, Workers workers) {
+    public Prover(
+            Weather weather, PlaneWeather plane, double noonHour, int stepsPerHour, long seed, Workers workers) {
         this.weather = weather;
         this.plane = plane;
+        this.noonHour = noonHour;
         this.stepsPerHour = stepsPerHour;
         this.seed = seed;
         this.workers = workers;
@@ -101,7 +105,7 @@ public final class Prover {
     private record Starts(double[] hours, double[] lowestWh) {}
 
     private BusDemand demandOf(Rig rig, List<Load> loads) {
-        return BusDemand.of(rig, loads, stepsPerHour);
+        return BusDemand.of(rig, loads, noonHour, stepsPerHour);
     }
 
     private Series sunOf(Rig rig) {
@@ -118,8 +122,8 @@ public final class Prover {
         List<Stretch> stretches = Stretch.of(months, weather.years(), capHours);
         workers.forEach(stretches.size(), number -> {
             Stretch stretch = stretches.get(number);
-            StretchFlows flows = new StretchFlows(stepsPerHour, accounting);
-            flows.fill(stretch, setting.sunPerRatedW(), setting.rig(), setting.demand());
+            StretchFlows flows = new StretchFlows(setting.rig(), setting.demand());
+            flows.fill(stretch, setting.sunPerRatedW());
             Walk walk = setting.walk(flows);
             double[] lowest = {0};
             for (int start = 0; start < stretch.starts(); start++) {
@@ -201,10 +205,10 @@ public final class Prover {
     }
 
     private Series noSunHours(Setting setting) {
-        StretchFlows flows = new StretchFlows(stepsPerHour, false);
         Stretch oneDay = new Stretch(0, 0, 24, NO_SUN_CAP_HOURS);
         Setting dark = setting.with(setting.rig().withArrayRatedW(0));
-        flows.fill(oneDay, setting.sunPerRatedW(), dark.rig(), dark.demand());
+        StretchFlows flows = new StretchFlows(dark.rig(), dark.demand());
+        flows.fill(oneDay, dark.sunPerRatedW());
         Walk walk = dark.walk(flows);
         double[] lowest = {0};
         double[] hours = new double[24];
@@ -218,8 +222,8 @@ public final class Prover {
         int hours = setting.outage().hours();
         int midnight = startHour - startHour % 24;
         Stretch stretch = new Stretch(startHour / ModelYear.HOURS, midnight, 24, hours);
-        StretchFlows flows = new StretchFlows(stepsPerHour, true);
-        flows.fill(stretch, setting.sunPerRatedW(), setting.rig(), setting.demand());
+        StretchFlows flows = new StretchFlows(setting.rig(), setting.demand());
+        flows.fill(stretch, setting.sunPerRatedW());
         Recorder recorder = new Recorder(flows, startHour, weather);
         Ledger ledger = new Ledger();
         double carried = setting.walk(flows).account(startHour - midnight, hours, ledger, recorder);
@@ -231,8 +235,8 @@ public final class Prover {
         List<Stretch> stretches = Stretch.of(outage.months(), weather.years(), outage.hours());
         Ledger[] sums = new Ledger[stretches.size()];
         workers.forEach(stretches.size(), number -> {
-            StretchFlows flows = new StretchFlows(stepsPerHour, true);
-            flows.fill(stretches.get(number), setting.sunPerRatedW(), setting.rig(), setting.demand());
+            StretchFlows flows = new StretchFlows(setting.rig(), setting.demand());
+            flows.fill(stretches.get(number), setting.sunPerRatedW());
             Walk walk = setting.walk(flows);
             sums[number] = new Ledger();
             for (int start = 0; start < stretches.get(number).starts(); start++) {
@@ -285,7 +289,7 @@ public final class Prover {
                     "inverter standing draw",
                     "no standing draw of the inverter",
                     new Setting(
-                            figures, BusDemand.withStanding(rig, loads, 0, stepsPerHour), base.sunPerRatedW(), outage));
+                            figures, BusDemand.withStanding(rig, loads, 0, noonHour, stepsPerHour), base.sunPerRatedW(), outage));
         }
         lifts.sort(Comparator.comparingDouble(Lift::shareGain)
                 .thenComparingDouble(Lift::meanHoursGain)

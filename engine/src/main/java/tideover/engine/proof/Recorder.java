@@ -28,7 +28,7 @@ final class Recorder implements Walk.Tape {
                 weather.airDegC().at(weatherHour),
                 panelsOut,
                 (now.inWh - before.inWh) / hours,
-                panelsOut ? flows.sunBusW[stepOfStretch] : 0,
+                panelsOut ? flows.sunBusW[stepOfStretch / flows.stepsPerHour] : 0,
                 (now.controllerLossWh - before.controllerLossWh) / hours,
                 (now.controllerLimitWh - before.controllerLimitWh) / hours,
                 (now.chargeLimitWh - before.chargeLimitWh) / hours,

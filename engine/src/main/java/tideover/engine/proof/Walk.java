@@ -42,7 +42,7 @@ final class Walk {
      * @param lowestWh one element: the lowest store within the first {@code judgedHours}, 0 where it ran empty
      */
     double essentialHours(int startHour, int capHours, int judgedHours, double[] lowestWh) {
-        int start = flows.stepOfStart(startHour);
+        int start = startHour * flows.stepsPerHour;
         int steps = capHours * flows.stepsPerHour;
         int judged = judgedHours * flows.stepsPerHour;
         int dark = Math.min(steps, panelsOutSteps);
@@ -50,7 +50,7 @@ final class Walk {
         double wh = startWh;
         double lowest = wh;
         for (int i = 0; i < steps; i++) {
-            double gain = i < dark ? flows.darkGainWh[start + i] : flows.gainWh[start + i];
+            double gain = i < dark ? flows.darkGainWh[(start + i) % flows.stepsPerDay] : flows.gainWh[start + i];
             double next = Math.min(full, wh + gain);
             if (next < -EMPTY_WH) {
                 lowestWh[0] = i < judged ? 0 : lowest;
@@ -72,7 +72,7 @@ final class Walk {
      * @return hours until the first essential watt is missing, or {@code hours}
      */
     double account(int startHour, int hours, Ledger ledger, @Nullable Tape tape) {
-        int start = flows.stepOfStart(startHour);
+        int start = startHour * flows.stepsPerHour;
         int steps = hours * flows.stepsPerHour;
         storedWh = startWh;
         ledger.startWh = startWh;
@@ -94,7 +94,7 @@ final class Walk {
 
     /** As {@link #essentialHours}, by the accounting walk: for nice-to-have loads that draw on the store. */
     double accountedHours(int startHour, int capHours, int judgedHours, double[] lowestWh) {
-        int start = flows.stepOfStart(startHour);
+        int start = startHour * flows.stepsPerHour;
         int steps = capHours * flows.stepsPerHour;
         int judged = judgedHours * flows.stepsPerHour;
         Ledger unread = new Ledger();
@@ -121,15 +121,17 @@ final class Walk {
 
     private void step(int at, boolean panelsOut, Ledger ledger) {
         double hours = flows.stepHours;
-        double sunW = panelsOut ? flows.sunBusW[at] : 0;
+        int hour = at / flows.stepsPerHour;
+        int ofDay = at % flows.stepsPerDay;
+        double sunW = panelsOut ? flows.sunBusW[hour] : 0;
         if (panelsOut) {
-            double offeredW = rig.controllerEff() * flows.arrayW[at];
-            ledger.inWh += flows.arrayW[at] * hours;
-            ledger.controllerLossWh += (flows.arrayW[at] - offeredW) * hours;
+            double offeredW = rig.controllerEff() * flows.arrayW[hour];
+            ledger.inWh += flows.arrayW[hour] * hours;
+            ledger.controllerLossWh += (flows.arrayW[hour] - offeredW) * hours;
             ledger.controllerLimitWh += (offeredW - sunW) * hours;
         }
-        double essentialW = flows.essential.busW[at];
-        double niceW = flows.nice.busW[at];
+        double essentialW = flows.essential.busW[ofDay];
+        double niceW = flows.nice.busW[ofDay];
         essentialHours = hours;
         niceHours = 0;
         gapFromHours = Double.NaN;
@@ -142,7 +144,7 @@ final class Walk {
             gapFromHours = 0;
             essentialHours = sunW / essentialW * hours;
         }
-        book(at, ledger);
+        book(ofDay, ledger);
     }
 
     private void withSpareSun(double spareW, double niceW, Ledger ledger) {
@@ -214,15 +216,15 @@ final class Walk {
         ledger.dischargeLossWh += takenWh - watts * hours;
     }
 
-    private void book(int at, Ledger ledger) {
+    private void book(int ofDay, Ledger ledger) {
         FlowArrays essential = flows.essential;
         FlowArrays nice = flows.nice;
-        ledger.servedEssentialWh += essential.plugW[at] * essentialHours;
-        ledger.unservedEssentialWh += essential.plugW[at] * (flows.stepHours - essentialHours);
-        ledger.servedNiceWh += nice.plugW[at] * niceHours;
-        ledger.wantedNiceWh += nice.plugW[at] * flows.stepHours;
-        ledger.inverterLossWh += essential.inverterLossW[at] * essentialHours + nice.inverterLossW[at] * niceHours;
-        ledger.outletLossWh += essential.outletLossW[at] * essentialHours + nice.outletLossW[at] * niceHours;
-        ledger.standingWh += essential.standingW[at] * essentialHours + nice.standingW[at] * niceHours;
+        ledger.servedEssentialWh += essential.plugW[ofDay] * essentialHours;
+        ledger.unservedEssentialWh += essential.plugW[ofDay] * (flows.stepHours - essentialHours);
+        ledger.servedNiceWh += nice.plugW[ofDay] * niceHours;
+        ledger.wantedNiceWh += nice.plugW[ofDay] * flows.stepHours;
+        ledger.inverterLossWh += essential.inverterLossW[ofDay] * essentialHours + nice.inverterLossW[ofDay] * niceHours;
+        ledger.outletLossWh += essential.outletLossW[ofDay] * essentialHours + nice.outletLossW[ofDay] * niceHours;
+        ledger.standingWh += essential.standingW[ofDay] * essentialHours + nice.standingW[ofDay] * niceHours;
     }
 }

@@ -42,6 +42,13 @@ public final class RuleBook {
      *     NFPA 70 table 690.7(A) stands in
      */
     public static List<Finding> findings(Rig rig, List<Load> loads, double lowestDegC) {
+        List<Finding> found = new ArrayList<>(loadFindings(rig, loads));
+        found.addAll(partFindings(rig, lowestDegC));
+        return found;
+    }
+
+    /** What the rules find between loads, outlets, inverter and store; panels make no difference to it. */
+    public static List<Finding> loadFindings(Rig rig, List<Load> loads) {
         List<Finding> found = new ArrayList<>();
         Sockets sockets = Sockets.of(rig, loads);
         List<Load> essential = loads.stream().filter(Load::essential).toList();
@@ -49,10 +56,17 @@ public final class RuleBook {
         inverterLoad(rig, essential, found);
         outletLoads(rig, sockets, found);
         storeCurrent(rig, sockets, essential, found);
+        return found;
+    }
+
+    /** What the rules find between the parts themselves; loads make no difference to it. */
+    public static List<Finding> partFindings(Rig rig, double lowestDegC) {
+        List<Finding> found = new ArrayList<>();
         voltages(rig, found);
         panelVolts(rig, lowestDegC, found);
         controllerCurrent(rig, found);
         parallel(rig, found);
+        atHand(rig, found);
         lifting(rig, found);
         return found;
     }
@@ -251,6 +265,26 @@ public final class RuleBook {
                 "Batteries side by side: %d; the maker allows %d.",
                 count,
                 most));
+    }
+
+    private static void atHand(Rig rig, List<Finding> found) {
+        for (Chosen chosen : rig.chosen()) {
+            int there = chosen.part().listing().atHand();
+            if (chosen.count() > there) {
+                found.add(atMost(
+                        "at-hand",
+                        Verdict.FAIL,
+                        chosen.count(),
+                        there,
+                        "pieces",
+                        Basis.YOURS,
+                        "at_hand in the parts file",
+                        "%s: %d wanted, %d to be had.",
+                        chosen.part().listing().name(),
+                        chosen.count(),
+                        there));
+            }
+        }
     }
 
     private static void lifting(Rig rig, List<Finding> found) {

@@ -18,4 +18,9 @@ public record Place(String name, double latDeg, double lonDeg, double elevM, dou
         Require.within(-500, 9000, "elevM", elevM, "m");
         Require.within(-14, 14, "zoneH", zoneH, "h");
     }
+
+    /** Clock hour of the sun's highest stand on the yearly mean, local standard time; within a quarter hour of any day's. */
+    public double meanSolarNoonHour() {
+        return 12 + zoneH - lonDeg / 15;
+    }
 }
