@@ -1,6 +1,7 @@
 package tideover.engine.search;
 
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The store that a window of net gains needs, for every window of one length at once.
@@ -9,103 +10,112 @@ import java.util.Arrays;
  * share c at the window's start, never runs dry in it exactly when {@code C >= (fall below the start) / c} and
  * {@code C >= greatest drawdown}, the largest fall of cumulative gain from an earlier maximum of the window.
  *
- * <p>Both are found from four sums of a span: its net gain, its highest and lowest running sum, its greatest drawdown.
- * Two neighbouring spans combine to one by a few additions, and the combining is associative. So the line is cut into
- * blocks as long as the window; each window is the end of one block and the beginning of the next, and both are found
- * by running sums: a fixed number of combinations for each start, however long the window (the sliding-window method of
- * van Herk 1992 and Gil &amp; Werman 1993 for maxima, used here for these four sums).
+ * <p>The line is cut into blocks as long as the window; each window is the end of one block and the beginning of the
+ * next. Cumulative gain is counted from the border between the two, backwards into the one and forwards into the other,
+ * with its running highest, lowest and greatest drawdown; a window joins one reading of each. So the work for a start
+ * does not grow with the length of its window (the sliding-window method of van Herk 1992 and Gil &amp; Werman 1993 for
+ * maxima, used here for drawdowns). Running extremes are kept by {@code if}: they seldom change, and a branch that is
+ * guessed right costs less than {@code Math.max}, which also looks for NaN.
+ *
+ * <p>A gain may be minus infinity, for more than the store can give at once: every window over it needs an infinite store.
  */
 final class Drawdown {
     private Drawdown() {}
 
-    /** Spans laid side by side, one entry each. */
-    static final class Spans {
-        final double[] net;
-        final double[] peak;
-        final double[] low;
+    /**
+     * The readings at one border, one entry for each span of the block before it: of what lies from the span's start to
+     * the border, border at 0.
+     */
+    private static final class Ends {
+        final double[] start;
+        final double[] highest;
+        final double[] lowest;
         final double[] fall;
 
-        Spans(int count) {
-            net = new double[count];
-            peak = new double[count];
-            low = new double[count];
-            fall = new double[count];
+        Ends(int length) {
+            start = new double[length];
+            highest = new double[length];
+            lowest = new double[length];
+            fall = new double[length];
         }
 
-        int count() {
-            return net.length;
-        }
-    }
-
-    /** Spans of {@code stepsPerSpan} steps each, from net gains in Wh a step. */
-    static Spans spans(double[] gainWh, int firstStep, int spanCount, int stepsPerSpan) {
-        Spans spans = new Spans(spanCount);
-        int step = firstStep;
-        for (int s = 0; s < spanCount; s++) {
-            double sum = 0;
-            double peak = 0;
+        void read(double[] gainWh, int borderStep, int stepsPerSpan) {
+            double level = 0;
+            double high = 0;
             double low = 0;
-            double fall = 0;
-            for (int i = 0; i < stepsPerSpan; i++) {
-                sum += gainWh[step++];
-                peak = Math.max(peak, sum);
-                low = Math.min(low, sum);
-                fall = Math.max(fall, peak - sum);
+            double most = 0;
+            int step = borderStep;
+            for (int i = start.length - 1; i >= 0; i--) {
+                for (int j = 0; j < stepsPerSpan; j++) {
+                    level -= gainWh[--step];
+                    if (level < low) {
+                        low = level;
+                    } else {
+                        if (level - low > most) {
+                            most = level - low;
+                        }
+                        if (level > high) {
+                            high = level;
+                        }
+                    }
+                }
+                start[i] = level;
+                highest[i] = high;
+                lowest[i] = low;
+                fall[i] = most;
             }
-            spans.net[s] = sum;
-            spans.peak[s] = peak;
-            spans.low[s] = low;
-            spans.fall[s] = fall;
         }
-        return spans;
     }
 
-    private static Spans windows(double[] gainWh, int firstStep, int starts, int stepsPerSpan, int length) {
-        return length == 0
-                ? new Spans(starts)
-                : windows(spans(gainWh, firstStep, starts + length - 1, stepsPerSpan), length);
-    }
+    /** Window by window: the lowest that cumulative gain falls below the start, 0 or less, and the greatest drawdown. */
+    private record Falls(double[] lowWh, double[] fallWh) {}
 
-    /** The four sums of every window of {@code length} neighbouring spans, at least one; window i begins at span i. */
-    static Spans windows(Spans spans, int length) {
-        int count = spans.count() - length + 1;
-        Spans out = new Spans(count);
-        double[] net = new double[length + 1];
-        double[] peak = new double[length + 1];
-        double[] low = new double[length + 1];
-        double[] fall = new double[length + 1];
-        for (int block = 0; block < count; block += length) {
-            // The ends of this block, from each place to the block's end.
-            for (int i = length - 1; i >= 0; i--) {
-                int s = block + i;
-                double n = spans.net[s];
-                net[i] = n + net[i + 1];
-                peak[i] = Math.max(spans.peak[s], n + peak[i + 1]);
-                low[i] = Math.min(spans.low[s], n + low[i + 1]);
-                fall[i] = Math.max(Math.max(spans.fall[s], fall[i + 1]), spans.peak[s] - (n + low[i + 1]));
-            }
-            // The beginnings of the next block, growing, joined to those ends.
-            double headNet = 0;
-            double headPeak = 0;
-            double headLow = 0;
-            double headFall = 0;
-            int windows = Math.min(length, count - block);
+    /**
+     * Windows of {@code length} spans of {@code stepsPerSpan} steps, one begun at every span.
+     *
+     * @param after falls of what follows each window; the result is then of both together
+     */
+    private static Falls falls(
+            double[] gainWh, int firstStep, int starts, int stepsPerSpan, int length, @Nullable Falls after) {
+        double[] lowWh = new double[starts];
+        double[] fallWh = new double[starts];
+        Ends ends = new Ends(length);
+        for (int block = 0; block < starts; block += length) {
+            int step = firstStep + (block + length) * stepsPerSpan;
+            ends.read(gainWh, step, stepsPerSpan);
+            double level = 0;
+            double high = 0;
+            double low = 0;
+            double most = 0;
+            int windows = Math.min(length, starts - block);
             for (int i = 0; i < windows; i++) {
-                out.net[block + i] = net[i] + headNet;
-                out.peak[block + i] = Math.max(peak[i], net[i] + headPeak);
-                out.low[block + i] = Math.min(low[i], net[i] + headLow);
-                out.fall[block + i] = Math.max(Math.max(fall[i], headFall), peak[i] - (net[i] + headLow));
-                int s = block + length + i;
-                if (s < spans.count()) {
-                    double n = spans.net[s];
-                    headFall = Math.max(Math.max(headFall, spans.fall[s]), headPeak - (headNet + spans.low[s]));
-                    headPeak = Math.max(headPeak, headNet + spans.peak[s]);
-                    headLow = Math.min(headLow, headNet + spans.low[s]);
-                    headNet += n;
+                double lowest = Math.min(ends.lowest[i], low);
+                double fall = Math.max(Math.max(ends.fall[i], most), ends.highest[i] - low);
+                if (after != null) {
+                    double then = level + after.lowWh[block + i];
+                    lowest = Math.min(lowest, then);
+                    fall = Math.max(Math.max(fall, after.fallWh[block + i]), Math.max(ends.highest[i], high) - then);
+                }
+                lowWh[block + i] = lowest - ends.start[i];
+                fallWh[block + i] = fall;
+                // The last window of all ends here; there may be no step beyond it.
+                int more = i + 1 < windows ? stepsPerSpan : 0;
+                for (int j = 0; j < more; j++) {
+                    level += gainWh[step++];
+                    if (level > high) {
+                        high = level;
+                    } else {
+                        if (high - level > most) {
+                            most = high - level;
+                        }
+                        if (level < low) {
+                            low = level;
+                        }
+                    }
                 }
             }
         }
-        return out;
+        return new Falls(lowWh, fallWh);
     }
 
     /**
@@ -129,14 +139,16 @@ final class Drawdown {
             double chargeAtStart) {
         int dark = Math.min(darkSpans, lengthSpans);
         int sunny = lengthSpans - dark;
-        Spans before = windows(darkWh, firstStep, starts, stepsPerSpan, dark);
-        Spans after = windows(sunnyWh, firstStep + dark * stepsPerSpan, starts, stepsPerSpan, sunny);
+        Falls falls =
+                sunny == 0 ? null : falls(sunnyWh, firstStep + dark * stepsPerSpan, starts, stepsPerSpan, sunny, null);
+        if (dark > 0) {
+            falls = falls(darkWh, firstStep, starts, stepsPerSpan, dark, falls);
+        }
         double[] needed = new double[starts];
-        for (int i = 0; i < starts; i++) {
-            double net = before.net[i];
-            double low = Math.min(before.low[i], net + after.low[i]);
-            double fall = Math.max(Math.max(before.fall[i], after.fall[i]), before.peak[i] - (net + after.low[i]));
-            needed[i] = Math.max(fall, -low / chargeAtStart);
+        if (falls != null) {
+            for (int i = 0; i < starts; i++) {
+                needed[i] = Math.max(falls.fallWh[i], -falls.lowWh[i] / chargeAtStart);
+            }
         }
         return needed;
     }

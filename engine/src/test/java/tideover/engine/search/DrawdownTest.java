@@ -135,6 +135,26 @@ class DrawdownTest {
                 .isEqualTo(cheapest);
     }
 
+    /** A step that asks more than the store can give at once is carried by no store, in exactly the windows over it. */
+    @ParameterizedTest
+    @ValueSource(ints = {0, 1, 2, 3, 4, 5, 6})
+    void stepBeyondTheStoreNeedsAnInfiniteOne(int dark) {
+        Invented invented = new Invented(71);
+        double[] gain = new double[60];
+        Arrays.setAll(gain, i -> invented.between(-10, 10));
+        gain[23] = Double.NEGATIVE_INFINITY;
+        gain[25] = Double.NEGATIVE_INFINITY;
+        double[] needed = Drawdown.neededWh(gain, gain, 1, 40, 1, dark, 6, 0.8);
+        for (int start = 0; start < needed.length; start++) {
+            boolean over = start + 1 <= 25 && start + 6 >= 23;
+            if (over) {
+                assertThat(needed[start]).as("start %d", start).isEqualTo(Double.POSITIVE_INFINITY);
+            } else {
+                assertThat(needed[start]).as("start %d", start).isLessThan(100);
+            }
+        }
+    }
+
     @Test
     void windowOfOneSpanIsTheSpan() {
         double[] gain = {1, -3, 2, -1};
