@@ -1,5 +1,6 @@
 package tideover.engine.site;
 
+import java.util.Arrays;
 import java.util.BitSet;
 import tideover.engine.quantity.ModelYear;
 import tideover.engine.quantity.Require;
@@ -75,6 +76,19 @@ public final class SnowCover {
             }
         }
         return false;
+    }
+
+    /** The same for weather that was read from a file. */
+    public static boolean freezes(Weather weather) {
+        double[] sum = new double[12];
+        for (int day = 0; day < weather.days(); day++) {
+            double lowest = Double.POSITIVE_INFINITY;
+            for (int hour = day * 24; hour < day * 24 + 24; hour++) {
+                lowest = Math.min(lowest, weather.airDegC().at(hour));
+            }
+            sum[ModelYear.monthOfDay(day % ModelYear.DAYS)] += lowest;
+        }
+        return Arrays.stream(sum).anyMatch(month -> month < 0);
     }
 
     /** Days counted through all weather years. */
