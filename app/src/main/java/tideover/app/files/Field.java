@@ -344,6 +344,7 @@ final class Field {
 
     private void tellMissing(String expected) {
         if (excused) {
+            reading.silentFlaw();
             return;
         }
         int dot = path.lastIndexOf('.');

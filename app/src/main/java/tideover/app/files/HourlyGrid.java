@@ -100,13 +100,13 @@ final class HourlyGrid {
     /** The weather, or null with the problems told. */
     @Nullable
     Weather weather(Reading reading, String file, Place place, String form) {
-        int before = reading.problemCount();
+        int before = reading.flaws();
         if (years.isEmpty()) {
             reading.problem(file, "no hour of weather", "at least one whole year", "");
             return null;
         }
         checkWholeYears(reading, file);
-        if (reading.problemCount() > before) {
+        if (reading.flaws() > before) {
             return null;
         }
         double[] ghi = joined(year -> year.ghi);
@@ -114,13 +114,13 @@ final class HourlyGrid {
         double[] dhi = joined(year -> year.dhi);
         fill(reading, file, "sun", ghi);
         fill(reading, file, "temperature", air);
-        if (reading.problemCount() > before) {
+        if (reading.flaws() > before) {
             return null;
         }
         SunYear sun = SunYear.at(place.latDeg(), place.lonDeg(), place.zoneH());
         boolean split = splitSun(sun, ghi, dhi);
         checkSunClock(reading, file, sun, ghi);
-        if (reading.problemCount() > before) {
+        if (reading.flaws() > before) {
             return null;
         }
         for (double degC : air) {

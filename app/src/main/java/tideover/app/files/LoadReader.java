@@ -44,7 +44,7 @@ final class LoadReader {
     /** The load, or null where anything in it is wrong. */
     @Nullable
     Load read(Map<String, Field> byName) {
-        int before = reading.problemCount();
+        int before = reading.flaws();
         block.keys("name", "runs", "draws", "supply", "essential", "room", "need", "hours", "from");
         String name = name(byName);
         String runs = block.child("runs").choice("how it runs", List.of(STEADY, AT_SET_HOURS), word -> word);
@@ -66,7 +66,7 @@ final class LoadReader {
                         "Remove it, or write \"runs: steady\" for something used some hours of a stretch.");
             }
             List<DayWindow> windows = windows(hours);
-            if (reading.problemCount() > before || supply == null || windows.isEmpty()) {
+            if (reading.flaws() > before || supply == null || windows.isEmpty()) {
                 return null;
             }
             reading.note(name + ": hours", words(windows), Basis.YOURS, hours.source());
@@ -79,7 +79,7 @@ final class LoadReader {
                     "For some hours within a stretch write need: {hours: 3 h, between: 08:00, and: 20:00}.");
         }
         Need owed = need(need);
-        if (reading.problemCount() > before || supply == null || owed == null) {
+        if (reading.flaws() > before || supply == null || owed == null) {
             return null;
         }
         reading.note(name + ": need", words(owed), Basis.YOURS, need.source());

@@ -42,7 +42,12 @@ record Money(long cents, String currency) {
         String text = Quantities.tidy(typed);
         if (!PLAIN_AMOUNT.matcher(text).matches()) {
             Quantities.Outcome why = Quantities.bareNumber(text, "an amount in plain digits, such as 249.50");
-            return new Outcome(null, "an amount in plain digits, such as 249.50", why.suggestion());
+            Matcher sign = SIGN.matcher(text);
+            boolean dollars = sign.matches();
+            return new Outcome(
+                    null,
+                    "an amount in plain digits, such as 249.50",
+                    dollars ? "Write the number alone; the currency has a column of its own." : why.suggestion());
         }
         return cents(text, currency);
     }

@@ -60,6 +60,7 @@ public final class PartsFile {
     private static final Range EFFICIENCY_PCT = Range.from(10, 100).likely(60, 100);
     private static final Range VOLTS = Range.above(0, 1000).likely(5, 60);
     private static final int MOST_PARTS = 2000;
+    private static final double STAND_IN_BUS_V = 12;
     private static final double DIFFERENT_VOLTS = 0.25;
 
     private PartsFile() {}
@@ -105,6 +106,8 @@ public final class PartsFile {
         try (CsvReader<CsvRecord> records = CsvReader.builder()
                 .commentStrategy(CommentStrategy.SKIP)
                 .allowUnclosedQuote(false)
+                .allowExtraFields(true)
+                .allowMissingFields(true)
                 .trimWhitespacesAroundQuotes(true)
                 .ofCsvRecord(text)) {
             for (CsvRecord row : records) {
@@ -139,7 +142,7 @@ public final class PartsFile {
             throw new UncheckedIOException(e); // a text in memory has no such fault
         }
         prices.tell(reading);
-        if (header == null || parts.isEmpty() && reading.problemCount() == 0) {
+        if (header == null || parts.isEmpty() && reading.flaws() == 0) {
             reading.problem(name, "no part", "a header and at least one part", "");
         }
         return parts;
@@ -153,7 +156,7 @@ public final class PartsFile {
     }
 
     private static @Nullable Part part(Reading reading, String file, Header header, CsvRecord record, Prices prices) {
-        int before = reading.problemCount();
+        int before = reading.flaws();
         String source = file + ":" + record.getStartingLineNumber();
         if (record.getFieldCount() != header.width()) {
             reading.problem(
@@ -172,7 +175,7 @@ public final class PartsFile {
         }
         Part part = listing == null ? rest(reading, row, kind, placeholder()) : rest(reading, row, kind, listing);
         row.tellUnused(kind);
-        return reading.problemCount() == before ? part : null;
+        return reading.flaws() == before ? part : null;
     }
 
     /** Stands in for a listing that is wrong, so that the row's other cells are looked at too. */
@@ -204,12 +207,15 @@ public final class PartsFile {
     }
 
     private static @Nullable Part rest(Reading reading, Row row, String kind, Listing listing) {
-        int before = reading.problemCount();
+        int before = reading.flaws();
         boolean isBox = kind.equals("box");
+        boolean isEnclosure = kind.equals("enclosure");
         PlainStore store = isBox || kind.equals("battery") ? store(reading, row) : null;
-        double batteryV =
-                kind.equals("enclosure") ? row.number("nominal_v", "the battery's volts", "V", VOLTS) : Double.NaN;
-        double ownBusV = isBox && store != null ? store.nominalV() : batteryV;
+        double batteryV = isEnclosure ? row.number("nominal_v", "the battery's volts", "V", VOLTS) : Double.NaN;
+        double ownBusV = isBox || isEnclosure ? store != null ? store.nominalV() : batteryV : Double.NaN;
+        if ((isBox || isEnclosure) && Double.isNaN(ownBusV)) {
+            ownBusV = STAND_IN_BUS_V; // told already; the bus columns need not complain as well
+        }
         return switch (kind) {
             case "battery" -> {
                 int most = (int)
@@ -217,7 +223,7 @@ public final class PartsFile {
                 if (row.has("most_in_parallel") && !row.cell("most_in_parallel").matches("[0-9]+")) {
                     row.problem("most_in_parallel", Reading.quoted(row.cell("most_in_parallel")), "a whole number", "");
                 }
-                yield store == null || reading.problemCount() > before ? null : new Battery(listing, store, most);
+                yield store == null || reading.flaws() > before ? null : new Battery(listing, store, most);
             }
             case "panel" -> panel(reading, row, listing);
             case "controller" -> {
@@ -230,14 +236,14 @@ public final class PartsFile {
                         false,
                         rating == null ? Double.NaN : rating.leastBusV(),
                         rating == null ? Double.NaN : rating.mostBusV());
-                yield rating == null || reading.problemCount() > before
+                yield rating == null || reading.flaws() > before
                         ? null
                         : new ChargeController(listing, rating, outlets);
             }
             case "inverter" -> {
                 InverterRating rating = inverter(reading, row, Double.NaN);
                 List<Outlet> outlets = outlets(reading, row, kind, true, true, Double.NaN, Double.NaN);
-                yield rating == null || reading.problemCount() > before ? null : new Inverter(listing, rating, outlets);
+                yield rating == null || reading.flaws() > before ? null : new Inverter(listing, rating, outlets);
             }
             case "box", "enclosure" -> {
                 boolean hasController = row.hasAny(CONTROLLER_COLUMNS);
@@ -245,7 +251,7 @@ public final class PartsFile {
                 ControllerRating controller = hasController ? controller(reading, row, ownBusV) : null;
                 InverterRating inverter = hasInverter ? inverter(reading, row, ownBusV) : null;
                 List<Outlet> outlets = outlets(reading, row, kind, hasInverter, true, ownBusV, ownBusV);
-                if (reading.problemCount() > before) {
+                if (reading.flaws() > before) {
                     yield null;
                 }
                 yield store != null
@@ -257,7 +263,7 @@ public final class PartsFile {
     }
 
     private static @Nullable PlainStore store(Reading reading, Row row) {
-        int before = reading.problemCount();
+        int before = reading.flaws();
         double usableWh = row.number(
                 "usable_wh",
                 "what it stores between empty and full",
@@ -276,7 +282,7 @@ public final class PartsFile {
                 "the most current out of it",
                 "A",
                 Range.above(0, 10_000).likely(0.5, 1000));
-        if (reading.problemCount() > before) {
+        if (reading.flaws() > before) {
             return null;
         }
         return new PlainStore(usableWh, chargePct / 100, dischargePct / 100, nominalV, maxChargeA, maxDischargeA);
@@ -284,7 +290,7 @@ public final class PartsFile {
 
     /** @param ownBusV volts of the battery inside, for which the bus columns may stay empty; NaN where there is none */
     private static @Nullable ControllerRating controller(Reading reading, Row row, double ownBusV) {
-        int before = reading.problemCount();
+        int before = reading.flaws();
         double maxOutputA = row.number(
                 "max_output_a",
                 "the most current out",
@@ -301,7 +307,7 @@ public final class PartsFile {
         if (mostBusV < leastBusV) {
             row.problem("most_bus_v", Range.shown(mostBusV, "V"), "at least " + Range.shown(leastBusV, "V"), "");
         }
-        if (reading.problemCount() > before) {
+        if (reading.flaws() > before) {
             return null;
         }
         return new ControllerRating(maxOutputA, maxInputV, leastBusV, mostBusV, efficiencyPct / 100);
@@ -312,7 +318,7 @@ public final class PartsFile {
     }
 
     private static @Nullable InverterRating inverter(Reading reading, Row row, double ownBusV) {
-        int before = reading.problemCount();
+        int before = reading.flaws();
         double ratedW = row.number(
                 "rated_w",
                 "the watts it gives for hours",
@@ -325,14 +331,14 @@ public final class PartsFile {
                 "W",
                 Range.from(0, 1000).likely(0.1, 60));
         double inputV = busV(row, "inverter_input_v", "the DC volts it wants", ownBusV);
-        if (reading.problemCount() > before) {
+        if (reading.flaws() > before) {
             return null;
         }
         return new InverterRating(ratedW, efficiencyPct / 100, standingW, inputV);
     }
 
     private static @Nullable Panel panel(Reading reading, Row row, Listing listing) {
-        int before = reading.problemCount();
+        int before = reading.flaws();
         double ratedW =
                 row.number("panel_w", "rated watts", "W", Range.above(0, 2000).likely(5, 700));
         double openCircuitV = row.number(
@@ -355,7 +361,7 @@ public final class PartsFile {
                 "cell temperature in its standard sun",
                 "degC",
                 Range.from(20, 90).likely(38, 55));
-        if (reading.problemCount() > before) {
+        if (reading.flaws() > before) {
             return null;
         }
         return new Panel(listing, ratedW, openCircuitV, powerPct / 100, voltPct / 100, noctDegC);
@@ -433,6 +439,14 @@ public final class PartsFile {
                         "Save the table with commas between cells.");
                 return null;
             }
+            if (typed.stream().map(Quantities::tidy).noneMatch(COLUMNS::contains)) {
+                reading.problem(
+                        where,
+                        "no header",
+                        "the names of the columns in the first row, such as " + String.join(",", LISTING_COLUMNS),
+                        "");
+                return null;
+            }
             List<String> columnAt = new ArrayList<>();
             Set<String> seen = new HashSet<>();
             for (String cell : typed) {
@@ -467,7 +481,7 @@ public final class PartsFile {
                     where,
                     word.isEmpty() ? "column " + position + " without a name" : "the column " + Reading.quoted(word),
                     nearest.map(right -> "the column \"" + right + "\"")
-                            .orElse("one of the columns " + String.join(", ", COLUMNS)),
+                            .orElse("a column that a parts file has; docs/parts-file.md lists them"),
                     nearest.map(right -> "Write " + right + ".").orElse(""));
             return nearest.orElse("");
         }

@@ -11,10 +11,13 @@ import tideover.app.files.Quantities.Measure;
 import tideover.engine.quantity.ModelYear;
 import tideover.engine.quantity.Series;
 import tideover.engine.site.MonthlyClimate;
+import tideover.engine.site.NearestStation;
 import tideover.engine.site.Place;
+import tideover.engine.site.SnowCover;
 import tideover.engine.site.Station;
+import tideover.engine.site.Stations;
+import tideover.engine.site.TypedClimate;
 import tideover.engine.site.WeatherSource;
-import tideover.engine.sun.SunYear;
 import tideover.engine.why.Basis;
 
 /** Reads a plan's place: a station by name, the station nearest to somewhere, typed monthly figures, or an hourly file. */
@@ -22,14 +25,8 @@ final class PlaceReader {
     private static final List<String> WAYS = List.of("station", "near", "figures", "hourly file");
     private static final String WAYS_EXPECTED = "exactly one of station, near, figures, hourly file";
 
-    /** A station may stand for places this far off before we say so, and before we refuse. This project's own choice. */
-    private static final double FAR_KM = 60;
-
+    /** A station further off than this stands for another climate. This project's own choice. */
     private static final double TOO_FAR_KM = 400;
-    private static final double OTHER_HEIGHT_M = 300;
-
-    /** Months this clear are hardly known anywhere; see the measured range of clearness in docs/models.md. */
-    private static final double CLEAREST_MONTH = 0.82;
 
     private static final Pattern TOWARDS = Pattern.compile("(.*\\S)\\s*([NSEWnsew])");
 
@@ -62,7 +59,7 @@ final class PlaceReader {
     /** The place, or null where anything in it is wrong. */
     @Nullable
     Spot read(Field block) {
-        int before = reading.problemCount();
+        int before = reading.flaws();
         block.keys(
                 "name",
                 "station",
@@ -87,7 +84,7 @@ final class PlaceReader {
         List<String> given =
                 WAYS.stream().filter(way -> block.child(way).isPresent()).toList();
         if (given.size() != 1) {
-            if (reading.problemCount() == before || !given.isEmpty()) {
+            if (reading.flaws() == before || !given.isEmpty()) {
                 block.problem(given.isEmpty() ? "none of them" : String.join(" and ", given), WAYS_EXPECTED, "");
             }
             return null;
@@ -107,7 +104,7 @@ final class PlaceReader {
             case "figures" -> figures(way, name, coldest, coldestDegC);
             default -> hourlyFile(block, way, name, coldest, coldestDegC);
         };
-        return reading.problemCount() > before ? null : spot;
+        return reading.flaws() > before ? null : spot;
     }
 
     private @Nullable Spot station(Field field, String name, Field coldest, double coldestDegC) {
@@ -115,9 +112,11 @@ final class PlaceReader {
         if (typed.isEmpty()) {
             return null;
         }
-        Optional<Station> found = stations.find(typed);
+        Optional<Station> found = stations.byLabel(typed);
         if (found.isEmpty()) {
-            List<String> near = stations.closestNames(typed, 3);
+            List<String> near =
+                    stations.search(typed).stream().limit(3).map(Station::label).toList();
+            near = near.isEmpty() ? stations.closestNames(typed, 3) : near;
             field.problem(
                     Reading.quoted(typed),
                     "the name or number of a station in the station table",
@@ -142,26 +141,18 @@ final class PlaceReader {
         if (Double.isNaN(latDeg) || Double.isNaN(lonDeg) || height.isPresent() && Double.isNaN(elevM)) {
             return null;
         }
-        Station station = stations.nearest(latDeg, lonDeg);
-        double km = Stations.distanceKm(station.place(), latDeg, lonDeg);
-        String away = String.format(Locale.ROOT, "%s, %.0f km away", station.label(), km);
-        if (km > TOO_FAR_KM) {
+        NearestStation nearest = stations.nearest(latDeg, lonDeg, elevM);
+        Station station = nearest.station();
+        String away = String.format(Locale.ROOT, "%s, %.0f km away", station.label(), nearest.distanceKm());
+        if (nearest.distanceKm() > TOO_FAR_KM) {
             block.problem(
                     "nothing in the station table nearer than " + away,
                     "a place within " + Range.shown(TOO_FAR_KM, "km") + " of a station",
-                    "Check the signs (west and south are negative), or give the place's own figures: or an hourly file:.");
+                    "Check the signs (west and south are negative), or give the place's own \"figures:\" or an"
+                            + " \"hourly file:\".");
             return null;
         }
-        if (km > FAR_KM) {
-            block.caution("the nearest station is " + away + "; its climate may differ.");
-        }
-        if (Math.abs(elevM - station.place().elevM()) > OTHER_HEIGHT_M) {
-            block.caution(String.format(
-                    Locale.ROOT,
-                    "the nearest station stands at %.0f m, the place at %.0f m; temperature, fog and snow may differ.",
-                    station.place().elevM(),
-                    elevM));
-        }
+        nearest.cautions().forEach(block::caution);
         String words = PlaceFigures.words(latDeg, lonDeg);
         reading.note("Place", words + ", climate of " + away, Basis.YOURS, block.source());
         noteClimate(station);
@@ -175,7 +166,7 @@ final class PlaceReader {
     }
 
     private @Nullable Spot figures(Field block, String name, Field coldest, double coldestDegC) {
-        int before = reading.problemCount();
+        int before = reading.flaws();
         block.keys("latitude", "longitude", "height", "zone", "peak sun hours", "mean temperature", "source");
         double latDeg = coordinate(block.child("latitude"), "N", "S", PlaceFigures.LATITUDE);
         double lonDeg = coordinate(block.child("longitude"), "E", "W", PlaceFigures.LONGITUDE);
@@ -192,12 +183,20 @@ final class PlaceReader {
                 Range.from(-60, 50).likely(-45, 42),
                 null);
         String source = block.child("source").text("where the figures are from, in a few words", 200);
-        if (reading.problemCount() > before || sunKwhM2Day == null || meanDegC == null) {
+        if (reading.flaws() > before || sunKwhM2Day == null || meanDegC == null) {
             return null;
         }
         Place place =
                 new Place(name.isEmpty() ? PlaceFigures.words(latDeg, lonDeg) : name, latDeg, lonDeg, elevM, zoneH);
-        if (!sunIsPossible(sunField, place, sunKwhM2Day)) {
+        TypedClimate typed = TypedClimate.of(place, Series.of(sunKwhM2Day), Series.of(meanDegC), source);
+        for (TypedClimate.Impossible impossible : typed.problems()) {
+            sunField.problem(
+                    ModelYear.monthName(impossible.month()) + ": " + impossible.found(),
+                    impossible.expected(),
+                    "Sun is for the horizontal, January first; check latitude and order.");
+        }
+        MonthlyClimate climate = typed.climate();
+        if (climate == null) {
             return null;
         }
         reading.note("Place", PlaceFigures.words(latDeg, lonDeg), Basis.YOURS, block.source());
@@ -207,12 +206,11 @@ final class PlaceReader {
                 meanField.listShown(),
                 Basis.YOURS,
                 meanField.source() + ", from " + source);
-        MonthlyClimate climate = TypedClimate.of(place, Series.of(sunKwhM2Day), Series.of(meanDegC), source);
         return generated(place, climate, coldest, coldestDegC);
     }
 
     private @Nullable Spot hourlyFile(Field block, Field field, String name, Field coldest, double coldestDegC) {
-        int before = reading.problemCount();
+        int before = reading.flaws();
         String file = field.text("the name of an hourly weather file", 400);
         Field lat = block.child("latitude");
         Field lon = block.child("longitude");
@@ -224,7 +222,7 @@ final class PlaceReader {
                 lon.isPresent() ? coordinate(lon, "E", "W", PlaceFigures.LONGITUDE) : Double.NaN,
                 height.isPresent() ? height.quantity(Measure.LENGTH, PlaceFigures.HEIGHT) : Double.NaN,
                 zone.isPresent() ? zone.quantity(Measure.TIME, PlaceFigures.ZONE) : Double.NaN);
-        if (reading.problemCount() > before) {
+        if (reading.flaws() > before) {
             return null;
         }
         WeatherFile.Content content = WeatherFile.read(reading, beside, file, field.where(), typed);
@@ -342,29 +340,5 @@ final class PlaceReader {
         return values.size() == 12
                 ? values.stream().mapToDouble(Double::doubleValue).toArray()
                 : null;
-    }
-
-    /** No month may have more sun than reaches the outside of the air; one close to it is said. */
-    private boolean sunIsPossible(Field field, Place place, double[] sunKwhM2Day) {
-        SunYear sun = SunYear.at(place.latDeg(), place.lonDeg(), place.zoneH());
-        boolean possible = true;
-        for (int month = 0; month < 12; month++) {
-            double outside = 0;
-            for (int day = 0; day < ModelYear.daysIn(month); day++) {
-                outside += sun.dayKwhM2(ModelYear.firstDay(month) + day) / ModelYear.daysIn(month);
-            }
-            String found = Range.shown(sunKwhM2Day[month], "h") + " in " + ModelYear.monthName(month);
-            String most = String.format(Locale.ROOT, "%.1f h", outside);
-            if (sunKwhM2Day[month] > outside) {
-                field.problem(
-                        found,
-                        "at most " + most + ", the sun outside the air there",
-                        "Figures are for the horizontal, January first; check latitude and order.");
-                possible = false;
-            } else if (sunKwhM2Day[month] > CLEAREST_MONTH * outside) {
-                field.caution(found + " is taken, but is unlikely: " + most + " reach the outside of the air.");
-            }
-        }
-        return possible;
     }
 }

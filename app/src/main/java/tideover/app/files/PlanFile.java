@@ -19,6 +19,7 @@ import tideover.engine.part.Part;
 import tideover.engine.quantity.ModelYear;
 import tideover.engine.search.Grammar;
 import tideover.engine.site.RoomKind;
+import tideover.engine.site.Stations;
 import tideover.engine.sun.PanelMount;
 import tideover.engine.why.Basis;
 import tideover.engine.wiring.Allowances;
@@ -114,11 +115,7 @@ public final class PlanFile {
         List<Part> parts = parts(root.child("parts"), money.currency());
         LoadReader.checkPlugs(reading, loads, parts);
 
-        if (reading.problemCount() > 0
-                || spot == null
-                || outage == null
-                || mount == null
-                || money.allowances() == null) {
+        if (reading.flaws() > 0 || spot == null || outage == null || mount == null || money.allowances() == null) {
             return null;
         }
         return new Question(
@@ -142,7 +139,7 @@ public final class PlanFile {
     }
 
     private @Nullable Outage outage(Field block, Field outAfter) {
-        int before = reading.problemCount();
+        int before = reading.flaws();
         block.keys("months", "lasts", "carried", "charge at start", "keep back");
         List<Integer> months = months(block.child("months"));
         Field lasts = block.child("lasts");
@@ -170,7 +167,7 @@ public final class PlanFile {
         } else {
             reading.note("Panels are out after", "3 h", Basis.GUESS, DEFAULT);
         }
-        if (reading.problemCount() > before) {
+        if (reading.flaws() > before) {
             return null;
         }
         if (panelsOut >= hours) {
@@ -236,7 +233,7 @@ public final class PlanFile {
     }
 
     private @Nullable PanelMount mount(Field panels, PlaceReader.@Nullable Spot spot) {
-        int before = reading.problemCount();
+        int before = reading.flaws();
         double latDeg = spot == null ? 0 : spot.place().latDeg();
         Field tilt = panels.child("tilt");
         double tiltDeg =
@@ -277,7 +274,7 @@ public final class PlanFile {
                 Range.from(0, 100).likely(5, 80),
                 20,
                 Basis.COMMON_PRACTICE);
-        return reading.problemCount() > before ? null : new PanelMount(tiltDeg, facingDeg, dirt, ground);
+        return reading.flaws() > before ? null : new PanelMount(tiltDeg, facingDeg, dirt, ground);
     }
 
     private boolean snow(Field field, PlaceReader.@Nullable Spot spot) {

@@ -97,6 +97,13 @@ final class Quantities {
         }
         String digits = match.group(1);
         String unit = match.group(2).strip();
+        if (unit.isEmpty() && measure == Measure.PERCENT) {
+            double number = Double.parseDouble(digits);
+            boolean share = number > 0 && number <= 1 && digits.contains(".");
+            return wrong(
+                    "a percentage with its sign",
+                    "Write " + (share ? Range.shown(100 * number, "%") : digits + " %") + ".");
+        }
         if (unit.isEmpty()) {
             return wrong(
                     measure.words() + " with its unit",

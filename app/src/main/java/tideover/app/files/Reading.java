@@ -22,6 +22,7 @@ final class Reading {
     private final List<MarginNote> notes = new ArrayList<>();
     private final List<String> cautions = new ArrayList<>();
     private int problemCount;
+    private int silentFlaws;
 
     void problem(String where, String found, String expected, String suggestion) {
         problemCount++;
@@ -40,9 +41,14 @@ final class Reading {
         }
     }
 
-    /** Problems so far; a record may be built from what was read since only while this stands still. */
-    int problemCount() {
-        return problemCount;
+    /** Something is missing for a reason that was told already. */
+    void silentFlaw() {
+        silentFlaws++;
+    }
+
+    /** Flaws so far, told or silent; a record may be built from what was read since only while this stands still. */
+    int flaws() {
+        return problemCount + silentFlaws;
     }
 
     List<MarginNote> notes() {

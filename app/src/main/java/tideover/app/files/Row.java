@@ -84,7 +84,15 @@ final class Row {
         }
         double value = outcome.value();
         if (!range.holds(value)) {
-            problem(column, Reading.quoted(text), expected, "");
+            boolean share = unit.equals("%") && value > 0 && value <= 1;
+            boolean sign = range.most() <= 0 && range.holds(-value);
+            problem(
+                    column,
+                    Reading.quoted(text),
+                    expected,
+                    share
+                            ? "Write " + Range.shown(100 * value, "") + " for " + Range.shown(100 * value, "%") + "."
+                            : sign ? "What falls is negative: write -" + text + "." : "");
             return Double.NaN;
         }
         if (!range.likely(value)) {
@@ -152,7 +160,9 @@ final class Row {
     }
 
     void tellEmpty(String column, String expected) {
-        if (!excused.contains(column)) {
+        if (excused.contains(column)) {
+            reading.silentFlaw();
+        } else {
             problem(column, "an empty cell", expected, "");
         }
     }

@@ -11,6 +11,7 @@ import tideover.engine.quantity.Series;
 import tideover.engine.site.MonthlyClimate;
 import tideover.engine.site.Place;
 import tideover.engine.site.Station;
+import tideover.engine.site.Stations;
 
 /**
  * The climate figures of some thousand stations that come with the program. Where they are from and what each column

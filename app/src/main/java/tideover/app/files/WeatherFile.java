@@ -104,7 +104,7 @@ public final class WeatherFile {
      * @param typed what the plan says of the place; goes before what the file says
      */
     static @Nullable Content read(Reading reading, Beside beside, String name, String where, PlaceFigures typed) {
-        int before = reading.problemCount();
+        int before = reading.flaws();
         WeatherFile weather = new WeatherFile(reading, name);
         try (InputStream in = beside.open(name)) {
             weather.readRows(in);
@@ -112,7 +112,7 @@ public final class WeatherFile {
             reading.problem(
                     where, FileText.cannotRead(name, e), "an hourly weather file", "Check the name and the folder.");
         }
-        if (reading.problemCount() > before) {
+        if (reading.flaws() > before) {
             return null;
         }
         Place place = typed.over(weather.place).place(reading, where, name);
@@ -232,7 +232,7 @@ public final class WeatherFile {
     }
 
     private boolean plainHeader(CsvRecord header) {
-        int before = reading.problemCount();
+        int before = reading.flaws();
         List<String> columns =
                 header.getFields().stream().map(WeatherFile::word).toList();
         width = columns.size();
@@ -250,10 +250,10 @@ public final class WeatherFile {
         ghiAt = columns.indexOf("ghi_w_m2");
         airAt = columns.indexOf("air_c");
         dhiAt = columns.indexOf("dhi_w_m2");
-        if (reading.problemCount() == before && (ghiAt < 0 || airAt < 0)) {
+        if (reading.flaws() == before && (ghiAt < 0 || airAt < 0)) {
             tell(header, "no column \"" + (ghiAt < 0 ? "ghi_w_m2" : "air_c") + "\"", formExpected(), "");
         }
-        return reading.problemCount() == before || ghiAt >= 0 && airAt >= 0;
+        return reading.flaws() == before || ghiAt >= 0 && airAt >= 0;
     }
 
     private boolean tmy3Header(@Nullable CsvRecord station, CsvRecord header) {

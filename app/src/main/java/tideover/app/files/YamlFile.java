@@ -14,6 +14,7 @@ import org.snakeyaml.engine.v2.events.NodeEvent;
 import org.snakeyaml.engine.v2.events.ScalarEvent;
 import org.snakeyaml.engine.v2.exceptions.Mark;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
+import org.snakeyaml.engine.v2.exceptions.ReaderException;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 import org.snakeyaml.engine.v2.nodes.Node;
 
@@ -31,6 +32,7 @@ final class YamlFile {
         LoadSettings settings = LoadSettings.builder()
                 .setLabel(file)
                 .setCodePointLimit(FileText.MOST_BYTES + 1)
+                .setAllowNonScalarKeys(true) // refused below, with their line
                 .build();
         try {
             if (!isPlain(reading, file, new Parse(settings).parseString(text))) {
@@ -43,23 +45,35 @@ final class YamlFile {
             }
             return Field.root(reading, file, root.get());
         } catch (MarkedYamlEngineException e) {
-            int line = e.getProblemMark().map(Mark::getLine).orElse(0) + 1;
-            tell(reading, file + ":" + line, text, line, String.valueOf(e.getProblem()));
-        } catch (YamlEngineException e) {
+            tell(reading, file, text, e);
+        } catch (ReaderException e) {
             reading.problem(file, "characters that cannot stand in YAML", "plain text", "Look for pasted symbols.");
+        } catch (YamlEngineException e) {
+            reading.problem(file, "text that is no YAML", "keys and values", "");
         }
         return null;
     }
 
-    private static void tell(Reading reading, String where, String text, int line, String said) {
-        String typed = text.lines().skip(Math.max(0, line - 1L)).findFirst().orElse("");
+    /** In our own words: the library's speak of tokens and block ends. */
+    private static void tell(Reading reading, String file, String text, MarkedYamlEngineException e) {
+        int line = e.getProblemMark().map(Mark::getLine).orElse(0) + 1;
+        String context = String.valueOf(e.getContext());
+        if (context.contains("quoted scalar") && String.valueOf(e.getProblem()).contains("end of stream")) {
+            int opened = e.getContextMark().map(Mark::getLine).orElse(0) + 1;
+            reading.problem(
+                    file + ":" + opened, "a quote that is opened here and never closed", "a pair of quotes", "");
+            return;
+        }
+        String typed = text.lines().skip(line - 1L).findFirst().orElse("");
         if (typed.contains("\t")) {
-            reading.problem(where, "a tab", "spaces to indent with", "Replace the tab by spaces.");
+            reading.problem(file + ":" + line, "a tab", "spaces to indent with", "Replace the tab by spaces.");
             return;
         }
         reading.problem(
-                where,
-                Reading.quoted(typed.strip()) + " (" + said + ")",
+                file + ":" + line,
+                typed.isBlank()
+                        ? "something that breaks off"
+                        : Reading.quoted(typed.strip()) + ", which does not fit here",
                 "YAML: \"key: value\", the same indent for keys of one block, \"- \" before each item of a list",
                 "Look at this line and the one above it. A text with \": \" or \" #\" inside needs quotes around it.");
     }
@@ -68,26 +82,21 @@ final class YamlFile {
     private static boolean isPlain(Reading reading, String file, Iterable<Event> events) {
         int depth = 0;
         int documents = 0;
-        int before = reading.problemCount();
+        int before = reading.flaws();
+        int toldLine = -1;
         for (Event event : events) {
-            String where = file + ":" + (event.getStartMark().map(Mark::getLine).orElse(0) + 1);
+            int line = event.getStartMark().map(Mark::getLine).orElse(0) + 1;
+            String where = file + ":" + line;
             if (event instanceof DocumentStartEvent && ++documents > 1) {
                 reading.problem(where, "a second document", "one document in the file", "Remove the line \"---\".");
                 return false;
             }
-            if (event instanceof AliasEvent) {
+            String strange = strange(event);
+            if (strange != null && line != toldLine) {
+                String mark = strange.substring(strange.length() - 2, strange.length() - 1);
                 reading.problem(
-                        where, "an alias (*)", "each value written out", "Put a text that begins with * in quotes.");
-            } else if (event instanceof NodeEvent node && node.getAnchor().isPresent()) {
-                reading.problem(
-                        where, "an anchor (&)", "each value written out", "Put a text that begins with & in quotes.");
-            }
-            boolean tagged =
-                    event instanceof ScalarEvent scalar && scalar.getTag().isPresent()
-                            || event instanceof CollectionStartEvent start
-                                    && start.getTag().isPresent();
-            if (tagged) {
-                reading.problem(where, "a tag (!)", "plain values", "Put a text that begins with ! in quotes.");
+                        where, strange, "each value written out", "Put a text that begins with " + mark + " in quotes.");
+                toldLine = line;
             }
             if (event instanceof CollectionStartEvent && ++depth > MOST_DEPTH) {
                 reading.problem(where, "blocks nested more than " + MOST_DEPTH + " deep", "a flat file", "");
@@ -97,6 +106,19 @@ final class YamlFile {
                 depth--;
             }
         }
-        return reading.problemCount() == before;
+        return reading.flaws() == before;
+    }
+
+    /** What of YAML this is that we do not take, its mark in brackets; null where it is plain. */
+    private static @Nullable String strange(Event event) {
+        if (event instanceof AliasEvent) {
+            return "an alias (*)";
+        }
+        if (event instanceof NodeEvent node && node.getAnchor().isPresent()) {
+            return "an anchor (&)";
+        }
+        boolean tagged = event instanceof ScalarEvent scalar && scalar.getTag().isPresent()
+                || event instanceof CollectionStartEvent start && start.getTag().isPresent();
+        return tagged ? "a tag (!)" : null;
     }
 }

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import tideover.engine.answer.Question;
 import tideover.engine.load.Load;
+import tideover.engine.site.Stations;
 
 /** The scenario that comes with the program reads without a problem. */
 class ExampleTest {

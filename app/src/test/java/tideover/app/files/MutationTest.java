@@ -1,0 +1,137 @@
+package tideover.app.files;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.fail;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.util.Arrays;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import tideover.engine.answer.Question;
+import tideover.engine.part.Part;
+import tideover.engine.why.InputProblems;
+
+/**
+ * Damaged files: bytes flipped, struck out, doubled, cut off, chunks moved. Whatever comes of it, it is a question or a
+ * list of problems, and no other failure. The seed is fixed; give another by {@code -Dtideover.test.seed}.
+ */
+class MutationTest {
+    private static final long SEED = Long.getLong("tideover.test.seed", 20_260_101);
+    private static final int ROUNDS = 1500;
+    private static final String RIG =
+            """
+            rig: Box and two panels
+            parts:
+              - id: pw-500
+              - {id: on-100, count: 2}
+            """;
+    /** What damage is likely to turn one sound thing into another unsound one. */
+    private static final byte[] HARD = "\t:-#&*!|>'\"%@`{}[],?~\0\n\r 0123456789.eExWh\u00FF".getBytes(StandardCharsets.ISO_8859_1);
+
+    @Test
+    void aDamagedPlanGivesProblemsOrAQuestion() throws IOException {
+        byte[] plan = Files.readAllBytes(ExampleTest.folder().resolve("plan.yaml"));
+        byte[] parts = Files.readAllBytes(ExampleTest.folder().resolve("parts.csv"));
+        Random random = new Random(SEED);
+        int refused = 0;
+        for (int round = 0; round < ROUNDS; round++) {
+            refused += read(round, damaged(plan, random), parts);
+        }
+        assertThat(refused).isBetween(ROUNDS / 4, ROUNDS - 1);
+    }
+
+    @Test
+    void aDamagedPartsFileGivesProblemsOrParts() throws IOException {
+        byte[] plan = Files.readAllBytes(ExampleTest.folder().resolve("plan.yaml"));
+        byte[] parts = Files.readAllBytes(ExampleTest.folder().resolve("parts.csv"));
+        Random random = new Random(SEED + 1);
+        int refused = 0;
+        for (int round = 0; round < ROUNDS; round++) {
+            refused += read(round, plan, damaged(parts, random));
+        }
+        assertThat(refused).isBetween(ROUNDS / 4, ROUNDS - 1);
+    }
+
+    @Test
+    void aDamagedRigFileGivesProblemsOrARig() {
+        List<Part> known =
+                PlanFile.read(ExampleTest.folder().resolve("plan.yaml"), ExampleTest.STATIONS).parts();
+        Random random = new Random(SEED + 2);
+        for (int round = 0; round < ROUNDS; round++) {
+            byte[] rig = damaged(RIG.getBytes(StandardCharsets.UTF_8), random);
+            try {
+                assertThat(RigFile.read("rig.yaml", new String(rig, StandardCharsets.ISO_8859_1), known).chosen())
+                        .isNotEmpty();
+            } catch (InputProblems told) {
+                assertThat(told.problems()).isNotEmpty();
+            } catch (RuntimeException | StackOverflowError e) {
+                fail("seed " + SEED + ", round " + round + ": " + new String(rig, StandardCharsets.ISO_8859_1), e);
+            }
+        }
+    }
+
+    /** 1 where the files were refused, 0 where they gave a question. */
+    private static int read(int round, byte[] plan, byte[] parts) {
+        Beside beside = name -> {
+            if (!name.equals("parts.csv")) {
+                throw new NoSuchFileException(name);
+            }
+            return new ByteArrayInputStream(parts);
+        };
+        try {
+            Question question = new BytesPlan(plan, beside).read();
+            assertThat(question.parts()).isNotEmpty();
+            return 0;
+        } catch (InputProblems told) {
+            told.problems().forEach(problem -> {
+                assertThat(problem.where()).isNotEmpty();
+                assertThat(problem.found()).isNotEmpty();
+                assertThat(problem.expected()).isNotEmpty();
+                assertThat(problem.sentence()).doesNotContainPattern("\\p{Cntrl}").doesNotContain("null");
+            });
+            return 1;
+        } catch (RuntimeException | StackOverflowError e) {
+            return fail("seed " + SEED + ", round " + round + ", plan in hexadecimal: "
+                    + HexFormat.of().formatHex(plan), e);
+        }
+    }
+
+    /** A plan as bytes, read the way one on disk is. */
+    private record BytesPlan(byte[] bytes, Beside beside) {
+        Question read() {
+            Reading reading = new Reading();
+            String text = FileText.decode(reading, bytes, "plan.yaml", "a plan");
+            reading.throwIfWrong();
+            return PlanFile.read("plan.yaml", String.valueOf(text), beside, ExampleTest.STATIONS);
+        }
+    }
+
+    private static byte[] damaged(byte[] sound, Random random) {
+        byte[] bytes = sound.clone();
+        int wounds = 1 + random.nextInt(4);
+        for (int wound = 0; wound < wounds && bytes.length > 0; wound++) {
+            int at = random.nextInt(bytes.length);
+            switch (random.nextInt(6)) {
+                case 0 -> bytes[at] ^= (byte) (1 << random.nextInt(8));
+                case 1 -> bytes[at] = HARD[random.nextInt(HARD.length)];
+                case 2 -> bytes = joined(Arrays.copyOf(bytes, at), Arrays.copyOfRange(bytes, at + 1, bytes.length));
+                case 3 -> bytes = joined(Arrays.copyOf(bytes, at), Arrays.copyOfRange(bytes, Math.max(0, at - 20), bytes.length));
+                case 4 -> bytes[at] = (byte) random.nextInt(256);
+                default -> bytes = random.nextInt(8) == 0 ? Arrays.copyOf(bytes, at) : bytes;
+            }
+        }
+        return bytes;
+    }
+
+    private static byte[] joined(byte[] first, byte[] second) {
+        byte[] all = Arrays.copyOf(first, first.length + second.length);
+        System.arraycopy(second, 0, all, first.length, second.length);
+        return all;
+    }
+}
