@@ -167,7 +167,8 @@ public final class Invented {
     }
 
     public static Listing listing(String id, long cents, double kg) {
-        return new Listing(id, "invented " + id, cents, "USD", LocalDate.of(2026, 1, 1), Condition.NEW, 1000, kg, "test");
+        return new Listing(
+                id, "invented " + id, cents, "USD", LocalDate.of(2026, 1, 1), Condition.NEW, 1000, kg, "test");
     }
 
     /** A small parts shelf: boxes are left to other tests. */

@@ -1,6 +1,5 @@
 package tideover.engine.answer;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.outage.Outage;
@@ -14,6 +13,7 @@ import tideover.engine.proof.TraceChecker;
 import tideover.engine.quantity.Workers;
 import tideover.engine.rig.Rig;
 import tideover.engine.rig.RuleBook;
+import tideover.engine.search.Candidates;
 import tideover.engine.search.Rated;
 import tideover.engine.search.Search;
 import tideover.engine.search.Shortlist;
@@ -28,9 +28,6 @@ import tideover.engine.wiring.Price;
 
 /** The one door to the engine: commands, pages and studies ask here. */
 public final class Advisor {
-    /** Rigs within this share of the winner's price are near ties. */
-    private static final double NEAR_TIE = 0.10;
-
     private final Question question;
     private final Options options;
     private final Progress progress;
@@ -65,11 +62,6 @@ public final class Advisor {
         return new Advisor(question, options, progress).prove(rig);
     }
 
-    /** The rigs that {@link #size} would list, without the full simulation of the winner. */
-    public static Shortlist shortlist(Question question, Options options, Progress progress) {
-        return new Advisor(question, options, progress).shortlist();
-    }
-
     /** One outage of a rig, step by step; the start counts hours through all weather years. */
     public static Trace trace(Question question, Rig rig, int startHour, Options options) {
         Advisor advisor = new Advisor(question, options, Progress.SILENT);
@@ -85,40 +77,43 @@ public final class Advisor {
     }
 
     private Answer size() {
-        Shortlist shortlist = shortlist();
-        List<Rated> unconfirmed = new ArrayList<>();
-        for (Rated rated : shortlist.meeting()) {
-            if (meetsInFull(rated.rig(), rated.share())) {
-                CarriedShare confirmed = confirm(rated.rig());
-                if (confirmed == null || confirmed.share() >= question.outage().targetShare()) {
-                    return answer(shortlist, proven(rated.rig(), confirmed), true, unconfirmed);
-                }
-            }
-            unconfirmed.add(rated);
-        }
-        return answer(shortlist, null, false, unconfirmed);
+        Search search = new Search(
+                sky.plane(),
+                sky.weather().years(),
+                question.place().meanSolarNoonHour(),
+                options.stepsPerHour(),
+                question.outage(),
+                workers);
+        Shortlist list = search.shortlist(
+                candidates(question),
+                question.loads(),
+                rated -> holds(rated.rig()),
+                share -> progress.at("screening", share));
+        Rated winner = list.winner();
+        return answer(list, winner == null ? null : proven(winner.rig(), confirm(winner.rig())), winner != null);
     }
 
-    private Shortlist shortlist() {
-        return new Search(sky.plane(), sky.weather().years(), options.stepsPerHour(), workers)
-                .shortlist(
-                        question.parts(),
-                        question.grammar(),
-                        question.loads(),
-                        question.lowestDegC(),
-                        question.outage(),
-                        question.allowances(),
-                        question.budgetCents(),
-                        share -> progress.at("screening", share));
+    /** Every rig that keeps the rules and the budget, cheapest first: the list that {@code size} numbers. */
+    public static Candidates candidates(Question question) {
+        return Candidates.of(
+                question.parts(),
+                question.grammar(),
+                question.loads(),
+                question.lowestDegC(),
+                question.allowances(),
+                question.budgetCents());
     }
 
-    /** The screening is the truth unless nice-to-have loads may draw on the store; then only the full walk is. */
-    private boolean meetsInFull(Rig rig, double screenedShare) {
+    /** Whether a rig that the screening let through meets the target in the full walk and on other years. */
+    private boolean holds(Rig rig) {
         Outage outage = question.outage();
-        double share = outage.keepBack() < 1
-                ? prover(sky).share(rig, question.loads(), outage).share()
-                : screenedShare;
-        return share >= outage.targetShare();
+        // Only nice-to-have loads that draw on the store can part the walk from the screening.
+        if (outage.keepBack() < 1
+                && prover(sky).share(rig, question.loads(), outage).share() < outage.targetShare()) {
+            return false;
+        }
+        CarriedShare confirmed = confirm(rig);
+        return confirmed == null || confirmed.share() >= outage.targetShare();
     }
 
     private Answer prove(Rig rig) {
@@ -128,7 +123,7 @@ public final class Advisor {
         boolean meets = proven.proof().share().share() >= target
                 && (confirmed == null || confirmed.share() >= target)
                 && proven.findings().stream().noneMatch(f -> f.verdict() == Verdict.FAIL);
-        return answer(null, proven, meets, List.of());
+        return answer(null, proven, meets);
     }
 
     private @Nullable CarriedShare confirm(Rig rig) {
@@ -160,19 +155,7 @@ public final class Advisor {
         return trace;
     }
 
-    private Answer answer(
-            @Nullable Shortlist shortlist, @Nullable ProvenRig rig, boolean meets, List<Rated> unconfirmed) {
-        List<Rated> nearTies = new ArrayList<>();
-        if (shortlist != null && rig != null) {
-            double most = rig.price().totalCents() * (1 + NEAR_TIE);
-            for (Rated rated : shortlist.meeting()) {
-                if (rated.price().totalCents() <= most
-                        && !rated.rig().id().equals(rig.rig().id())
-                        && !unconfirmed.contains(rated)) {
-                    nearTies.add(rated);
-                }
-            }
-        }
+    private Answer answer(@Nullable Shortlist shortlist, @Nullable ProvenRig rig, boolean meets) {
         return new Answer(
                 question,
                 options,
@@ -180,8 +163,6 @@ public final class Advisor {
                 shortlist,
                 rig,
                 meets,
-                unconfirmed,
-                nearTies,
                 question.weather().words(),
                 Cautions.of(question, rig, sky.weather()),
                 Notes.of(question, options, sky.weather(), sky.plane()));
@@ -193,6 +174,12 @@ public final class Advisor {
     }
 
     private Prover prover(Sky under) {
-        return new Prover(under.weather(), under.plane(), options.stepsPerHour(), under.seed(), workers);
+        return new Prover(
+                under.weather(),
+                under.plane(),
+                question.place().meanSolarNoonHour(),
+                options.stepsPerHour(),
+                under.seed(),
+                workers);
     }
 }

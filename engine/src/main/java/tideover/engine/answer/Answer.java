@@ -2,7 +2,6 @@ package tideover.engine.answer;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import tideover.engine.search.Rated;
 import tideover.engine.search.Shortlist;
 import tideover.engine.why.MarginNote;
 
@@ -12,8 +11,6 @@ import tideover.engine.why.MarginNote;
  * @param shortlist   what the search found; null where one given rig was proven
  * @param rig         the winner, or the given rig; null where nothing meets the target
  * @param meets       whether the rig meets the target, also on the confirming seed where there is one
- * @param unconfirmed cheaper rigs that met the target on the first seed and missed it on the confirming one
- * @param nearTies    others that meet the target within a tenth of the winner's price, cheapest first
  * @param weather     one sentence: what the weather rests on and what is known to be wrong with it
  * @param cautions    what to mind, most serious first
  * @param notes       where each figure comes from
@@ -25,14 +22,10 @@ public record Answer(
         @Nullable Shortlist shortlist,
         @Nullable ProvenRig rig,
         boolean meets,
-        List<Rated> unconfirmed,
-        List<Rated> nearTies,
         String weather,
         List<String> cautions,
         List<MarginNote> notes) {
     public Answer {
-        unconfirmed = List.copyOf(unconfirmed);
-        nearTies = List.copyOf(nearTies);
         cautions = List.copyOf(cautions);
         notes = List.copyOf(notes);
     }

@@ -29,7 +29,8 @@ public sealed interface Need permits Need.AlwaysOn, Need.HoursInWindow {
         /** The hours of the window nearest to noon, in one piece. */
         DayWindow nearest(double noonHour) {
             double length = window.lengthHours();
-            double noonInWindow = Math.floorMod((long) Math.round((noonHour - window.fromHour()) * 3600), 86400L) / 3600.0;
+            double noonInWindow =
+                    Math.floorMod((long) Math.round((noonHour - window.fromHour()) * 3600), 86400L) / 3600.0;
             double begin;
             if (noonInWindow <= length) {
                 begin = Math.min(Math.max(0, noonInWindow - hours / 2), length - hours);

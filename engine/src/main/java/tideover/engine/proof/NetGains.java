@@ -6,7 +6,7 @@ import tideover.engine.quantity.Series;
 
 /**
  * The net gain of a rig's store step by step, were it never full nor empty: what the screening needs to judge every
- * store size in one pass. It holds the very arrays that the walk uses, so the two cannot drift apart.
+ * store size in one pass. It is made by the very code that the walk uses, so the two cannot drift apart.
  */
 public final class NetGains {
     private NetGains() {}
@@ -14,9 +14,8 @@ public final class NetGains {
     /** Takes the gains of one stretch; the arrays are used again afterwards and must not be kept. */
     public interface Visitor {
         /**
-         * @param sunnyWh Wh into the store in each step with the panels out, negative out of it; the first start's first
-         *                step comes first
-         * @param darkWh  the same before they are out, by the step of the day; every stretch begins at a midnight
+         * @param sunnyWh Wh into the store in each step with the panels out, negative out of it, from the first start on
+         * @param darkWh  the same before they are out
          * @param starts  start hours that follow one another
          */
         void visit(double[] sunnyWh, double[] darkWh, int starts);
@@ -25,16 +24,39 @@ public final class NetGains {
     /**
      * Goes through the asked months of all years, in their order.
      *
-     * @param sunPerRatedW hourly DC watts per rated watt
-     * @param rig          its capacity is not looked at
+     * @param sunPerRatedW  hourly DC watts per rated watt
+     * @param rig           its capacity is not looked at
+     * @param essentialBusW essential loads on the bus by the step of the day
      */
     public static void visit(
-            Series sunPerRatedW, int years, RigFigures rig, BusDemand demand, Outage outage, Visitor visitor) {
+            Series sunPerRatedW,
+            int years,
+            RigFigures rig,
+            double[] essentialBusW,
+            int stepsPerHour,
+            Outage outage,
+            Visitor visitor) {
+        Gains gains = new Gains(rig, essentialBusW, stepsPerHour);
+        double[] darkDayWh = gains.darkDayWh();
+        double[] sunBusW = {};
+        double[] sunnyWh = {};
+        double[] darkWh = {};
         List<Stretch> stretches = Stretch.of(outage.months(), years, outage.hours());
-        StretchFlows flows = new StretchFlows(rig, demand);
         for (Stretch stretch : stretches) {
-            flows.fill(stretch, sunPerRatedW);
-            visitor.visit(flows.gainWh, flows.darkGainWh, stretch.starts());
+            if (sunBusW.length != stretch.hours()) {
+                sunBusW = new double[stretch.hours()];
+                sunnyWh = new double[stretch.hours() * stepsPerHour];
+                darkWh = new double[sunnyWh.length];
+                for (int step = 0; step < darkWh.length; step++) {
+                    darkWh[step] = darkDayWh[step % darkDayWh.length];
+                }
+            }
+            for (int hour = 0; hour < sunBusW.length; hour++) {
+                int weatherHour = stretch.weatherHour(hour, sunPerRatedW.length());
+                sunBusW[hour] = gains.sunBusW(rig.arrayRatedW() * sunPerRatedW.at(weatherHour));
+            }
+            gains.fill(sunBusW, darkDayWh, sunnyWh);
+            visitor.visit(sunnyWh, darkWh, stretch.starts());
         }
     }
 }

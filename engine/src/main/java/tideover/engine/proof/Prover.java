@@ -37,8 +37,7 @@ public final class Prover {
      * @param noonHour clock hour of solar noon at the place
      * @param seed     for drawing years again
      */
-    public Prover(
-            Weather weather, PlaneWeather plane, double noonHour, int stepsPerHour, long seed, Workers workers) {
+    public Prover(Weather weather, PlaneWeather plane, double noonHour, int stepsPerHour, long seed, Workers workers) {
         this.weather = weather;
         this.plane = plane;
         this.noonHour = noonHour;
@@ -289,7 +288,10 @@ public final class Prover {
                     "inverter standing draw",
                     "no standing draw of the inverter",
                     new Setting(
-                            figures, BusDemand.withStanding(rig, loads, 0, noonHour, stepsPerHour), base.sunPerRatedW(), outage));
+                            figures,
+                            BusDemand.withStanding(rig, loads, 0, noonHour, stepsPerHour),
+                            base.sunPerRatedW(),
+                            outage));
         }
         lifts.sort(Comparator.comparingDouble(Lift::shareGain)
                 .thenComparingDouble(Lift::meanHoursGain)

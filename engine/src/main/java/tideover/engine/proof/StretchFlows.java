@@ -7,9 +7,6 @@ import tideover.engine.quantity.Series;
  * filled for one stretch after another and belongs to one thread. A stretch begins at a midnight.
  */
 final class StretchFlows {
-    /** Rounding room on the store's discharge limit, which the rule book has already checked. */
-    private static final double BREATH = 1 + 1e-9;
-
     final int stepsPerHour;
     final double stepHours;
     final int stepsPerDay;
@@ -28,6 +25,7 @@ final class StretchFlows {
     final double[] darkGainWh;
 
     private final RigFigures rig;
+    private final Gains gains;
 
     StretchFlows(RigFigures rig, BusDemand demand) {
         this.rig = rig;
@@ -36,10 +34,8 @@ final class StretchFlows {
         this.stepsPerDay = demand.stepsPerDay();
         this.essential = new FlowArrays(stepsPerDay, demand::essential);
         this.nice = new FlowArrays(stepsPerDay, demand::nice);
-        this.darkGainWh = new double[stepsPerDay];
-        for (int step = 0; step < stepsPerDay; step++) {
-            darkGainWh[step] = gainWh(-essential.busW[step]);
-        }
+        this.gains = new Gains(rig, essential.busW, stepsPerHour);
+        this.darkGainWh = gains.darkDayWh();
     }
 
     /** @param sunPerRatedW hourly DC watts per rated watt through all weather years */
@@ -49,26 +45,10 @@ final class StretchFlows {
             sunBusW = new double[stretch.hours()];
             gainWh = new double[stretch.hours() * stepsPerHour];
         }
-        int step = 0;
         for (int hour = 0; hour < arrayW.length; hour++) {
-            double fromPanelsW =
-                    rig.arrayRatedW() * sunPerRatedW.at(stretch.weatherHour(hour, sunPerRatedW.length()));
-            double onBusW = Math.min(rig.controllerMaxW(), rig.controllerEff() * fromPanelsW);
-            arrayW[hour] = fromPanelsW;
-            sunBusW[hour] = onBusW;
-            int stepOfDay = hour % 24 * stepsPerHour;
-            for (int i = 0; i < stepsPerHour; i++, step++, stepOfDay++) {
-                gainWh[step] = onBusW == 0 ? darkGainWh[stepOfDay] : gainWh(onBusW - essential.busW[stepOfDay]);
-            }
+            arrayW[hour] = rig.arrayRatedW() * sunPerRatedW.at(stretch.weatherHour(hour, sunPerRatedW.length()));
+            sunBusW[hour] = gains.sunBusW(arrayW[hour]);
         }
-    }
-
-    /** What a step's spare power, or lack of it, does to the store. */
-    private double gainWh(double spareW) {
-        if (spareW >= 0) {
-            return Math.min(spareW, rig.maxChargeW()) * rig.chargeEff() * stepHours;
-        }
-        boolean given = -spareW <= rig.maxDischargeW() * BREATH;
-        return given ? spareW * stepHours / rig.dischargeEff() : Double.NEGATIVE_INFINITY;
+        gains.fill(sunBusW, darkGainWh, gainWh);
     }
 }

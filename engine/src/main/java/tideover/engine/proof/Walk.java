@@ -223,7 +223,8 @@ final class Walk {
         ledger.unservedEssentialWh += essential.plugW[ofDay] * (flows.stepHours - essentialHours);
         ledger.servedNiceWh += nice.plugW[ofDay] * niceHours;
         ledger.wantedNiceWh += nice.plugW[ofDay] * flows.stepHours;
-        ledger.inverterLossWh += essential.inverterLossW[ofDay] * essentialHours + nice.inverterLossW[ofDay] * niceHours;
+        ledger.inverterLossWh +=
+                essential.inverterLossW[ofDay] * essentialHours + nice.inverterLossW[ofDay] * niceHours;
         ledger.outletLossWh += essential.outletLossW[ofDay] * essentialHours + nice.outletLossW[ofDay] * niceHours;
         ledger.standingWh += essential.standingW[ofDay] * essentialHours + nice.standingW[ofDay] * niceHours;
     }

@@ -1,10 +1,14 @@
 package tideover.engine.search;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalLong;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.load.Load;
@@ -30,56 +34,92 @@ import tideover.engine.wiring.Price;
  * a separate inverter and controller; with no panel or some of one kind. What is not built in may be added. Each is put
  * before the rule book; a rejected one is counted under every rule it fails.
  *
- * @param kept           rigs that pass every rule and the budget
- * @param looked         how many rigs the grammar gave
- * @param rejected       how many fell to each rule; one rig may fall to several
- * @param overBudget     how many fell to the budget alone
+ * @param kept       rigs that pass every rule and the budget, cheapest first; ties by mass, then id. The place in this
+ *                   list, from 1, is a rig's number
+ * @param looked     how many rigs the grammar gave
+ * @param rejected   how many fell to each rule; one rig may fall to several
+ * @param overBudget how many fell to the budget alone
  */
-record Candidates(List<Priced> kept, int looked, Map<String, Integer> rejected, int overBudget) {
-    Candidates {
+public record Candidates(List<Priced> kept, int looked, Map<String, Integer> rejected, int overBudget) {
+    public Candidates {
         kept = List.copyOf(kept);
     }
 
     /** A rig and its price. */
-    record Priced(Rig rig, Price price) {}
+    public record Priced(Rig rig, Price price) {
+        private static final Comparator<Priced> BY_PRICE = Comparator.comparingLong(
+                        (Priced one) -> one.price().totalCents())
+                .thenComparingDouble(one -> one.rig().massKg())
+                .thenComparing(one -> one.rig().id());
+    }
 
-    static Candidates of(
+    /** @param lowestDegC lowest outdoor temperature to design for; NaN where unknown */
+    public static Candidates of(
             List<Part> parts,
             Grammar grammar,
             List<Load> loads,
             double lowestDegC,
             Allowances allowances,
             OptionalLong budgetCents) {
-        List<Priced> kept = new ArrayList<>();
-        Map<String, Integer> rejected = new TreeMap<>();
-        int[] counts = new int[2];
-        forEach(parts, grammar, chosen -> {
+        Judge judge = new Judge(loads, lowestDegC, allowances, budgetCents);
+        forEach(parts, grammar, judge);
+        judge.kept.sort(Priced.BY_PRICE);
+        return new Candidates(judge.kept, judge.looked, judge.rejected, judge.overBudget);
+    }
+
+    /** Puts rigs before the rule book; what concerns loads is judged once for all arrays on the same electronics. */
+    private static final class Judge implements Consumer<List<Chosen>> {
+        private final List<Load> loads;
+        private final double lowestDegC;
+        private final Allowances allowances;
+        private final OptionalLong budgetCents;
+        private final List<Priced> kept = new ArrayList<>();
+        private final Map<String, Integer> rejected = new TreeMap<>();
+        private final Map<List<Chosen>, Set<String>> failedWithLoads = new HashMap<>();
+        private int looked;
+        private int overBudget;
+
+        Judge(List<Load> loads, double lowestDegC, Allowances allowances, OptionalLong budgetCents) {
+            this.loads = loads;
+            this.lowestDegC = lowestDegC;
+            this.allowances = allowances;
+            this.budgetCents = budgetCents;
+        }
+
+        @Override
+        public void accept(List<Chosen> chosen) {
             Rig rig = Assembly.of(chosen).rig();
             if (rig == null) {
                 return;
             }
-            counts[0]++;
-            boolean passes = true;
-            List<String> failed = new ArrayList<>();
-            for (Finding finding : RuleBook.findings(rig, loads, lowestDegC)) {
-                if (finding.verdict() == Verdict.FAIL) {
-                    passes = false;
-                    if (!failed.contains(finding.rule())) {
-                        failed.add(finding.rule());
-                        rejected.merge(finding.rule(), 1, Integer::sum);
-                    }
-                }
-            }
+            looked++;
+            List<Chosen> electronics = chosen.stream()
+                    .filter(one -> !(one.part() instanceof Panel))
+                    .toList();
+            Set<String> failed = new TreeSet<>(
+                    failedWithLoads.computeIfAbsent(electronics, key -> failures(RuleBook.loadFindings(rig, loads))));
+            failed.addAll(failures(RuleBook.partFindings(rig, lowestDegC)));
+            failed.forEach(rule -> rejected.merge(rule, 1, Integer::sum));
             Price price = Price.of(rig, allowances);
-            if (passes && budgetCents.isPresent() && price.totalCents() > budgetCents.getAsLong()) {
-                counts[1]++;
-                passes = false;
+            if (!failed.isEmpty()) {
+                return;
             }
-            if (passes) {
+            if (budgetCents.isPresent() && price.totalCents() > budgetCents.getAsLong()) {
+                overBudget++;
+            } else {
                 kept.add(new Priced(rig, price));
             }
-        });
-        return new Candidates(kept, counts[0], rejected, counts[1]);
+        }
+
+        private static Set<String> failures(List<Finding> findings) {
+            Set<String> rules = new TreeSet<>();
+            for (Finding finding : findings) {
+                if (finding.verdict() == Verdict.FAIL) {
+                    rules.add(finding.rule());
+                }
+            }
+            return rules;
+        }
     }
 
     private static void forEach(List<Part> parts, Grammar grammar, Consumer<List<Chosen>> use) {
@@ -87,7 +127,7 @@ record Candidates(List<Priced> kept, int looked, Map<String, Integer> rejected, 
             addSun(parts, grammar, List.of(new Chosen(box, 1)), box.controller(), use);
         }
         for (Battery battery : kind(parts, Battery.class)) {
-            int most = Math.min(grammar.mostBatteries(), battery.mostInParallel());
+            int most = Math.min(grammar.mostBatteries(), atHand(battery));
             for (int count = 1; count <= most; count++) {
                 Chosen bank = new Chosen(battery, count);
                 for (Enclosure enclosure : kind(parts, Enclosure.class)) {
@@ -130,10 +170,14 @@ record Candidates(List<Priced> kept, int looked, Map<String, Integer> rejected, 
 
     private static void addPanels(List<Part> parts, Grammar grammar, List<Chosen> chosen, Consumer<List<Chosen>> use) {
         for (Panel panel : kind(parts, Panel.class)) {
-            for (int count = 1; count <= grammar.mostPanels(); count++) {
+            for (int count = 1; count <= Math.min(grammar.mostPanels(), atHand(panel)); count++) {
                 use.accept(with(chosen, panel, count));
             }
         }
+    }
+
+    private static int atHand(Part part) {
+        return part.listing().atHand();
     }
 
     private static List<Chosen> with(List<Chosen> chosen, Part part, int count) {

@@ -1,17 +1,16 @@
 package tideover.engine.search;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalLong;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.load.Load;
 import tideover.engine.outage.Outage;
-import tideover.engine.part.InverterRating;
-import tideover.engine.part.Outlet;
 import tideover.engine.part.Panel;
-import tideover.engine.part.Part;
 import tideover.engine.proof.BusDemand;
 import tideover.engine.proof.NetGains;
 import tideover.engine.proof.PlaneWeather;
@@ -19,121 +18,62 @@ import tideover.engine.proof.RigFigures;
 import tideover.engine.quantity.Series;
 import tideover.engine.quantity.Workers;
 import tideover.engine.rig.Rig;
-import tideover.engine.wiring.Allowances;
 
 /**
- * Screens every candidate by drawdown. Rigs that differ only in the size of their store share one series of net gains;
- * one pass over it gives the capacity that each outage needs, and so the carried share of every size. For a plain store
- * and loads whose hours do not depend on it this is not an estimate: it is what the full walk finds. Nice-to-have loads
- * that may draw on the store make it a bound from above.
+ * Finds the cheapest rig that meets the target, by drawdown screening.
+ *
+ * <p>Rigs that differ only in the size of their store share one series of net gains; one pass over it gives the capacity
+ * that each outage needs, and so the carried share of every size. For a plain store and loads that follow the clock this
+ * is no estimate: it is what the full walk finds. Nice-to-have loads that may draw on the store make it a bound from
+ * above, and then the confirmation decides.
+ *
+ * <p>Most rigs need no pass of their own. Gains rise with every efficiency, with the controller's current, with the
+ * array, and fall with the demand; so a made-up rig with the best of each carries no less than any real one. Two such
+ * bounds are kept: for each array under the best electronics, and for each electronics under the best array. A rig is
+ * screened exactly only where the better of what they allow could still make it the winner, a near tie, a step of the
+ * front, or one of the nearest misses. Rigs are taken cheapest first, in rounds of fixed size, so that the outcome does
+ * not depend on the number of threads.
  */
 public final class Search {
-    /** Room for rounding between the sums of the screening and those of the walk, Wh. */
-    private static final double BREATH_WH = 1e-7;
+    private static final double NEAR_TIE = 0.10;
+    private static final double FRONT_TIMES = 2;
+    private static final int MISSES = 8;
+    private static final int ROUND = 32;
 
     private final PlaneWeather plane;
     private final int years;
+    private final double noonHour;
     private final int stepsPerHour;
+    private final Outage outage;
     private final Workers workers;
 
-    public Search(PlaneWeather plane, int years, int stepsPerHour, Workers workers) {
+    /** @param noonHour clock hour of solar noon at the place */
+    public Search(PlaneWeather plane, int years, double noonHour, int stepsPerHour, Outage outage, Workers workers) {
         this.plane = plane;
         this.years = years;
+        this.noonHour = noonHour;
         this.stepsPerHour = stepsPerHour;
+        this.outage = outage;
         this.workers = workers;
     }
 
-    /** Told how far the screening is, from 0 to 1. */
+    /** Told how far the search is, from 0 to 1. */
     public interface Progress {
         void at(double share);
     }
 
-    /** All rigs of the grammar over the parts, judged. */
-    public Shortlist shortlist(
-            List<Part> parts,
-            Grammar grammar,
-            List<Load> loads,
-            double lowestDegC,
-            Outage outage,
-            Allowances allowances,
-            OptionalLong budgetCents,
-            Progress progress) {
-        Candidates candidates = Candidates.of(parts, grammar, loads, lowestDegC, allowances, budgetCents);
-        Map<Key, List<Candidates.Priced>> bySeries = new LinkedHashMap<>();
-        for (Candidates.Priced one : candidates.kept()) {
-            bySeries.computeIfAbsent(Key.of(one.rig()), key -> new ArrayList<>())
-                    .add(one);
-        }
-        Map<PanelKind, Series> suns = new LinkedHashMap<>();
-        List<Rated> rated = new ArrayList<>();
-        int done = 0;
-        for (List<Candidates.Priced> group : bySeries.values()) {
-            Rig any = group.get(0).rig();
-            Series sun = suns.computeIfAbsent(PanelKind.of(any.panel()), this::sunPerRatedW);
-            double[] needed = neededWh(any, sun, loads, outage);
-            for (Candidates.Priced one : group) {
-                double share = Drawdown.shareMet(needed, one.rig().store().usableWh(), BREATH_WH);
-                rated.add(new Rated(one.rig(), one.price(), share));
-            }
-            done++;
-            progress.at((double) done / bySeries.size());
-        }
-        List<Rated> ranked = new ArrayList<>();
-        rated.stream()
-                .filter(r -> r.share() >= outage.targetShare())
-                .sorted(Rated.BY_PRICE)
-                .forEach(ranked::add);
-        int meetCount = ranked.size();
-        rated.stream()
-                .filter(r -> r.share() < outage.targetShare())
-                .sorted(Rated.BY_SHARE)
-                .forEach(ranked::add);
-        return new Shortlist(
-                ranked,
-                meetCount,
-                candidates.looked(),
-                bySeries.size(),
-                candidates.rejected(),
-                candidates.overBudget());
+    /** Has the last word on a rig that meets the target in the screening. */
+    public interface Confirm {
+        boolean holds(Rated rated);
     }
 
-    /** Capacity that each outage of the asked months needs, Wh inside the store, in rising order. */
-    double[] neededWh(Rig rig, Series sunPerRatedW, List<Load> loads, Outage outage) {
-        double[][] byStretch = new double[NetGains.stretches(outage, years)][];
-        NetGains.visit(
-                sunPerRatedW,
-                years,
-                RigFigures.of(rig),
-                BusDemand.of(rig, loads, stepsPerHour),
-                outage,
-                workers,
-                (stretch, sunnyWh, darkWh, firstStep, starts) -> byStretch[stretch] = Drawdown.neededWh(
-                        darkWh,
-                        sunnyWh,
-                        firstStep,
-                        starts,
-                        stepsPerHour,
-                        outage.panelsOutAfterHours(),
-                        outage.hours(),
-                        outage.chargeAtStart()));
-        int count = 0;
-        for (double[] stretch : byStretch) {
-            count += stretch.length;
-        }
-        double[] all = new double[count];
-        int at = 0;
-        for (double[] stretch : byStretch) {
-            System.arraycopy(stretch, 0, all, at, stretch.length);
-            at += stretch.length;
-        }
-        return Drawdown.sorted(all);
+    /** Searches the candidates; the confirmation is asked cheapest first until it holds once. */
+    public Shortlist shortlist(Candidates candidates, List<Load> loads, Confirm confirm, Progress progress) {
+        return new Run(candidates, loads, confirm, progress).shortlist();
     }
 
-    private Series sunPerRatedW(PanelKind kind) {
-        return kind.noctDegC() == 0
-                ? Series.owning(new double[plane.planeWm2().length()])
-                : plane.wattsPerRatedWatt(kind.noctDegC(), kind.powerPerK());
-    }
+    /** One series of net gains, all but the store's size. */
+    private record Key(PanelKind panel, RigFigures withoutCapacity, Profile demand) {}
 
     /** What of a panel shapes its sun; zeros stand for no panel. */
     private record PanelKind(double noctDegC, double powerPerK) {
@@ -142,23 +82,293 @@ public final class Search {
         }
     }
 
-    /** Everything but the capacity that shapes a net-gain series: two rigs with equal keys share it. */
-    private record Key(
-            RigFigures withoutCapacity,
-            PanelKind panel,
-            @Nullable InverterRating inverter,
-            List<Outlet> outlets) {
-        static Key of(Rig rig) {
-            RigFigures figures = RigFigures.of(rig).withCapacityWh(1);
-            // The walk never reaches these where they cannot bind, so that stores of any size share one series.
-            if (rig.controller() == null || figures.maxChargeW() >= figures.controllerMaxW()) {
-                figures = figures.withMaxChargeW(Double.MAX_VALUE);
+    /** Essential demand by the step of the day; compared by value. */
+    private static final class Profile {
+        private final double[] busW;
+
+        Profile(double[] busW) {
+            this.busW = busW;
+        }
+
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Profile that && Arrays.equals(busW, that.busW);
+        }
+
+        @Override
+        public int hashCode() {
+            return Arrays.hashCode(busW);
+        }
+    }
+
+    /** A pass over one series for the rigs, by their index, whose share it gives or bounds. */
+    private record Job(Key key, Series sun, List<Integer> members) {}
+
+    /** One search from beginning to end. */
+    private final class Run {
+        private final Candidates candidates;
+        private final List<Load> loads;
+        private final Confirm confirm;
+        private final Progress progress;
+        private final double target = outage.targetShare();
+        private final List<Key> keys = new ArrayList<>();
+        private final Map<Key, List<Integer>> byKey = new LinkedHashMap<>();
+        private final Map<PanelKind, Series> suns = new LinkedHashMap<>();
+        private final double[] share;
+        private final double[] atMost;
+        private int series;
+
+        private @Nullable Rated winner;
+        private final List<Rated> nearTies = new ArrayList<>();
+        private final List<Rated> unconfirmed = new ArrayList<>();
+        private final List<Rated> front = new ArrayList<>();
+        private final List<Rated> misses = new ArrayList<>();
+
+        Run(Candidates candidates, List<Load> loads, Confirm confirm, Progress progress) {
+            this.candidates = candidates;
+            this.loads = loads;
+            this.confirm = confirm;
+            this.progress = progress;
+            this.share = new double[candidates.kept().size()];
+            this.atMost = new double[share.length];
+            Arrays.fill(share, Double.NaN);
+            Arrays.fill(atMost, 1);
+        }
+
+        Shortlist shortlist() {
+            makeKeys();
+            bound();
+            int next = 0;
+            while (next < share.length && !done(next)) {
+                next = round(next);
+                progress.at((double) next / share.length);
             }
-            return new Key(
-                    figures.withMaxDischargeW(Double.MAX_VALUE),
-                    PanelKind.of(rig.panel()),
-                    rig.inverter(),
-                    rig.outlets());
+            int screened =
+                    (int) Arrays.stream(share).filter(s -> !Double.isNaN(s)).count();
+            return new Shortlist(
+                    winner,
+                    nearTies,
+                    unconfirmed,
+                    front,
+                    misses,
+                    candidates.looked(),
+                    share.length,
+                    share.length - screened,
+                    screened,
+                    series,
+                    candidates.rejected(),
+                    candidates.overBudget());
+        }
+
+        private Rig rig(int index) {
+            return candidates.kept().get(index).rig();
+        }
+
+        private long cents(int index) {
+            return candidates.kept().get(index).price().totalCents();
+        }
+
+        private void makeKeys() {
+            Map<Profile, Profile> profiles = new HashMap<>();
+            for (int i = 0; i < share.length; i++) {
+                Rig rig = rig(i);
+                RigFigures figures = RigFigures.of(rig).withCapacityWh(1).withMaxDischargeW(Double.MAX_VALUE);
+                // The walk never reaches these where they cannot bind; without them more rigs share a series.
+                if (figures.maxChargeW() >= Math.min(figures.controllerMaxW(), 2 * figures.arrayRatedW())) {
+                    figures = figures.withMaxChargeW(Double.MAX_VALUE);
+                }
+                Profile profile = new Profile(
+                        BusDemand.of(rig, loads, noonHour, stepsPerHour).essentialBusW());
+                Key key = new Key(PanelKind.of(rig.panel()), figures, profiles.computeIfAbsent(profile, same -> same));
+                keys.add(key);
+                byKey.computeIfAbsent(key, k -> new ArrayList<>()).add(i);
+            }
+        }
+
+        private Series sunOf(PanelKind kind) {
+            return suns.computeIfAbsent(
+                    kind,
+                    k -> k.noctDegC() == 0
+                            ? Series.owning(new double[plane.planeWm2().length()])
+                            : plane.wattsPerRatedWatt(k.noctDegC(), k.powerPerK()));
+        }
+
+        /** What each rig can carry at most, from made-up rigs with the best of everything else. */
+        private void bound() {
+            if (share.length == 0) {
+                return;
+            }
+            RigFigures best = keys.get(0).withoutCapacity();
+            double[] leastBusW = keys.get(0).demand().busW.clone();
+            for (Key key : byKey.keySet()) {
+                best = better(best, key.withoutCapacity());
+                for (int step = 0; step < leastBusW.length; step++) {
+                    leastBusW[step] = Math.min(leastBusW[step], key.demand().busW[step]);
+                }
+            }
+            Profile least = new Profile(leastBusW);
+            Series brightest = brightest();
+            Map<Object, Job> jobs = new LinkedHashMap<>();
+            for (int i = 0; i < share.length; i++) {
+                Key key = keys.get(i);
+                record Array(PanelKind panel, double ratedW) {}
+                Array array = new Array(key.panel(), key.withoutCapacity().arrayRatedW());
+                Key bestElectronics = new Key(key.panel(), best.withArrayRatedW(array.ratedW()), least);
+                jobs.computeIfAbsent(array, a -> new Job(bestElectronics, sunOf(key.panel()), new ArrayList<>()))
+                        .members()
+                        .add(i);
+                Key bestArray = new Key(key.panel(), best, key.demand());
+                jobs.computeIfAbsent(key.demand(), d -> new Job(bestArray, brightest, new ArrayList<>()))
+                        .members()
+                        .add(i);
+            }
+            List<Job> list = new ArrayList<>(jobs.values());
+            double[][] found = sharesOf(list);
+            for (int number = 0; number < found.length; number++) {
+                List<Integer> members = list.get(number).members();
+                for (int m = 0; m < members.size(); m++) {
+                    int index = members.get(m);
+                    atMost[index] = Math.min(atMost[index], found[number][m]);
+                }
+            }
+        }
+
+        private double[][] sharesOf(List<Job> jobs) {
+            double[][] found = new double[jobs.size()][];
+            workers.forEach(found.length, number -> found[number] = shares(jobs.get(number)));
+            series += found.length;
+            return found;
+        }
+
+        /** The highest watts per rated watt of any panel, hour by hour. */
+        private Series brightest() {
+            double[] most = new double[plane.planeWm2().length()];
+            for (Key key : byKey.keySet()) {
+                sunOf(key.panel());
+            }
+            for (Series sun : suns.values()) {
+                for (int hour = 0; hour < most.length; hour++) {
+                    most[hour] = Math.max(most[hour], sun.at(hour));
+                }
+            }
+            return Series.owning(most);
+        }
+
+        private static RigFigures better(RigFigures a, RigFigures b) {
+            return new RigFigures(
+                    1,
+                    Math.max(a.chargeEff(), b.chargeEff()),
+                    Math.max(a.dischargeEff(), b.dischargeEff()),
+                    Double.MAX_VALUE,
+                    Double.MAX_VALUE,
+                    Math.max(a.arrayRatedW(), b.arrayRatedW()),
+                    Math.max(a.controllerMaxW(), b.controllerMaxW()),
+                    Math.max(a.controllerEff(), b.controllerEff()));
+        }
+
+        private double[] shares(Job job) {
+            CapacityCounts counts = new CapacityCounts(job.members().stream()
+                    .mapToDouble(index -> rig(index).store().usableWh())
+                    .toArray());
+            NetGains.visit(
+                    job.sun(),
+                    years,
+                    job.key().withoutCapacity(),
+                    job.key().demand().busW,
+                    stepsPerHour,
+                    outage,
+                    (sunnyWh, darkWh, starts) -> counts.add(Drawdown.neededWh(
+                            darkWh,
+                            sunnyWh,
+                            0,
+                            starts,
+                            stepsPerHour,
+                            outage.panelsOutAfterHours(),
+                            outage.hours(),
+                            outage.chargeAtStart())));
+            return job.members().stream()
+                    .mapToDouble(index -> counts.share(rig(index).store().usableWh()))
+                    .toArray();
+        }
+
+        /** Screens the next rigs worth it, a round of different series at the most, and takes them in, cheapest first. */
+        private int round(int from) {
+            Map<Key, Job> wanted = new LinkedHashMap<>();
+            int next = from;
+            while (next < share.length && wanted.size() < ROUND && !done(next)) {
+                if (Double.isNaN(share[next]) && matters(next, atMost[next])) {
+                    wanted.computeIfAbsent(
+                            keys.get(next),
+                            key -> new Job(key, sunOf(key.panel()), byKey.getOrDefault(key, List.of())));
+                }
+                next++;
+            }
+            List<Job> list = new ArrayList<>(wanted.values());
+            double[][] found = sharesOf(list);
+            for (int number = 0; number < found.length; number++) {
+                List<Integer> members = list.get(number).members();
+                for (int m = 0; m < members.size(); m++) {
+                    share[members.get(m)] = found[number][m];
+                }
+            }
+            for (int index = from; index < next; index++) {
+                if (!Double.isNaN(share[index])) {
+                    take(index);
+                }
+            }
+            return next;
+        }
+
+        private boolean done(int index) {
+            boolean frontEnds = bestOfFront() >= 1 || (winner != null && cents(index) > FRONT_TIMES * winnerCents());
+            return winner != null && !nearTie(index) && frontEnds;
+        }
+
+        private boolean nearTie(int index) {
+            return winner != null && cents(index) <= (1 + NEAR_TIE) * winnerCents();
+        }
+
+        private long winnerCents() {
+            return winner == null ? Long.MAX_VALUE : winner.price().totalCents();
+        }
+
+        private double bestOfFront() {
+            return front.isEmpty() ? -1 : front.get(front.size() - 1).share();
+        }
+
+        /** Whether a rig with at most this share could still enter any of the lists. */
+        private boolean matters(int index, double shareAtMost) {
+            boolean inPlay = winner == null || nearTie(index);
+            boolean miss = misses.size() < MISSES
+                    || shareAtMost > misses.get(MISSES - 1).share();
+            return shareAtMost > bestOfFront() || (inPlay && (shareAtMost >= target || miss));
+        }
+
+        private void take(int index) {
+            Candidates.Priced priced = candidates.kept().get(index);
+            Rated rated = new Rated(index + 1, priced.rig(), priced.price(), share[index]);
+            boolean inPlay = winner == null || nearTie(index);
+            if (rated.share() > bestOfFront()) {
+                front.add(rated);
+            }
+            if (rated.share() < target) {
+                if (inPlay) {
+                    misses.add(rated);
+                    misses.sort(
+                            Comparator.comparingDouble(Rated::share).reversed().thenComparingInt(Rated::number));
+                    if (misses.size() > MISSES) {
+                        misses.remove(MISSES);
+                    }
+                }
+            } else if (winner == null) {
+                if (confirm.holds(rated)) {
+                    winner = rated;
+                } else {
+                    unconfirmed.add(rated);
+                }
+            } else if (nearTie(index)) {
+                nearTies.add(rated);
+            }
         }
     }
 }

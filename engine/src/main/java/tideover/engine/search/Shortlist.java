@@ -1,56 +1,43 @@
 package tideover.engine.search;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What the search found.
  *
- * @param ranked     every rig that passed the rules and the budget: those that meet the target, cheapest first, then the
- *                   others, best share first; the place in this list, from 1, is a rig's number
- * @param meetCount  how many of them meet the target
- * @param looked     rigs the grammar gave
- * @param series     different net-gain series behind them
- * @param rejected   rigs that fell to each rule; one rig may fall to several
- * @param overBudget rigs that passed the rules and cost more than the budget
+ * @param winner      the cheapest rig that meets the target and was confirmed; null where there is none
+ * @param nearTies    others that meet the target within a tenth of the winner's price, cheapest first
+ * @param unconfirmed cheaper rigs that met the target in the screening and were not confirmed
+ * @param front       rigs than which none is both cheaper and better, cheapest first, as far as it was followed: to the
+ *                    first that carries everything, or to twice the winner's price
+ * @param misses      the rigs nearest below the target among all no dearer than the near ties, best share first
+ * @param looked      rigs the grammar gave
+ * @param kept        of those, rigs that keep every rule and the budget
+ * @param ruledOut    of those, rigs ruled out by a bound that is better than they can be
+ * @param screened    of those, rigs screened exactly
+ * @param series      different net-gain series behind the screening, the bounds' own included
+ * @param rejected    rigs that fell to each rule; one rig may fall to several
+ * @param overBudget  rigs that keep every rule and cost more than the budget
  */
 public record Shortlist(
-        List<Rated> ranked, int meetCount, int looked, int series, Map<String, Integer> rejected, int overBudget) {
+        @Nullable Rated winner,
+        List<Rated> nearTies,
+        List<Rated> unconfirmed,
+        List<Rated> front,
+        List<Rated> misses,
+        int looked,
+        int kept,
+        int ruledOut,
+        int screened,
+        int series,
+        Map<String, Integer> rejected,
+        int overBudget) {
     public Shortlist {
-        ranked = List.copyOf(ranked);
-    }
-
-    /** Rigs that meet the target, cheapest first. */
-    public List<Rated> meeting() {
-        return ranked.subList(0, meetCount);
-    }
-
-    /** The rigs nearest below the target, best share first. */
-    public List<Rated> misses(int most) {
-        return ranked.subList(meetCount, Math.min(ranked.size(), meetCount + most));
-    }
-
-    /** Rigs than which none is both cheaper and better, cheapest first. */
-    public List<Rated> front() {
-        List<Rated> front = new ArrayList<>();
-        double best = -1;
-        for (Rated rated : ranked.stream().sorted(Rated.BY_PRICE).toList()) {
-            if (rated.share() > best) {
-                best = rated.share();
-                front.add(rated);
-            }
-        }
-        return front;
-    }
-
-    /** Number of a rig of this list, from 1. */
-    public int numberOf(Rated rated) {
-        int index = ranked.indexOf(rated);
-        if (index < 0) {
-            throw new IllegalArgumentException(
-                    "not on this list: " + rated.rig().id());
-        }
-        return index + 1;
+        nearTies = List.copyOf(nearTies);
+        unconfirmed = List.copyOf(unconfirmed);
+        front = List.copyOf(front);
+        misses = List.copyOf(misses);
     }
 }

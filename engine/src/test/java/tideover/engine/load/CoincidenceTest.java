@@ -52,7 +52,26 @@ class CoincidenceTest {
     void energyOfADayIsItsHours() {
         assertThat(timed(100, 22, 6).wantedWhPerDay()).isEqualTo(800);
         assertThat(steady(5).wantedWhPerDay()).isEqualTo(120);
-        assertThat(timed(100, 6, 8).wantedW(7.75, 0.5)).isEqualTo(50);
+        assertThat(timed(100, 6, 8).wantedW(7.75, 0.5, 12)).isEqualTo(50);
+    }
+
+    @Test
+    void freeHoursGoNearestToNoon() {
+        assertThat(planned(3, 8, 20, 12)).isEqualTo(new DayWindow(10.5, 13.5));
+        assertThat(planned(3, 8, 20, 13.25)).isEqualTo(new DayWindow(11.75, 14.75));
+        assertThat(planned(3, 11, 20, 12)).as("the window's beginning").isEqualTo(new DayWindow(11, 14));
+        assertThat(planned(3, 8, 12.5, 12)).as("the window's end").isEqualTo(new DayWindow(9.5, 12.5));
+        assertThat(planned(2, 18, 23, 12)).as("an evening").isEqualTo(new DayWindow(18, 20));
+        assertThat(planned(2, 4, 9, 12)).as("a morning").isEqualTo(new DayWindow(7, 9));
+        assertThat(planned(2, 17, 3, 12)).as("a night").isEqualTo(new DayWindow(17, 19));
+        assertThat(planned(2, 22, 8, 12)).as("a night nearer to the next noon").isEqualTo(new DayWindow(6, 8));
+        assertThat(planned(2, 23, 13, 12).lengthHours()).isEqualTo(2);
+    }
+
+    private static DayWindow planned(double hours, double from, double to, double noonHour) {
+        Load load = new SteadyLoad(
+                "free", MAINS, 60, true, new Need.HoursInWindow(hours, new DayWindow(from, to)), RoomKind.INDOORS);
+        return load.onHours(noonHour).get(0);
     }
 
     @Test

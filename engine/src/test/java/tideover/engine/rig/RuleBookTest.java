@@ -2,6 +2,7 @@ package tideover.engine.rig;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
@@ -13,10 +14,12 @@ import tideover.engine.load.SteadyLoad;
 import tideover.engine.load.Supply;
 import tideover.engine.part.Battery;
 import tideover.engine.part.ChargeController;
+import tideover.engine.part.Condition;
 import tideover.engine.part.ControllerRating;
 import tideover.engine.part.Enclosure;
 import tideover.engine.part.Inverter;
 import tideover.engine.part.InverterRating;
+import tideover.engine.part.Listing;
 import tideover.engine.part.Outlet;
 import tideover.engine.part.Panel;
 import tideover.engine.part.Part;
@@ -115,6 +118,15 @@ class RuleBookTest {
         Battery battery = battery(12, 100, 2, 10);
         assertThat(verdict(assembled(new Chosen(battery, 2)), "parallel-limit")).isEqualTo(Verdict.PASS);
         assertThat(verdict(assembled(new Chosen(battery, 3)), "parallel-limit")).isEqualTo(Verdict.FAIL);
+    }
+
+    @Test
+    void noMoreIsTakenThanThereIs() {
+        Listing one =
+                new Listing("B", "the only one", 0, "USD", LocalDate.of(2026, 1, 1), Condition.OWNED, 1, 10, "test");
+        Battery battery = new Battery(one, new PlainStore(1000, 0.95, 0.95, 12, 50, 100), 4);
+        assertThat(verdict(assembled(new Chosen(battery, 1)), "at-hand")).isEqualTo(Verdict.PASS);
+        assertThat(verdict(assembled(new Chosen(battery, 2)), "at-hand")).isEqualTo(Verdict.FAIL);
     }
 
     @Test

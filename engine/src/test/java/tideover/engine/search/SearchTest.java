@@ -1,0 +1,143 @@
+package tideover.engine.search;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalLong;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import tideover.engine.Invented;
+import tideover.engine.load.Load;
+import tideover.engine.outage.Outage;
+import tideover.engine.proof.PlaneWeather;
+import tideover.engine.proof.Prover;
+import tideover.engine.quantity.Workers;
+import tideover.engine.site.Weather;
+import tideover.engine.wiring.Allowances;
+
+/** The search against a dumb one that walks every rig of the shelf through every outage. */
+class SearchTest {
+    private static final double NOON = Invented.PLACE.meanSolarNoonHour();
+
+    /** Everything of one random shelf, walked. */
+    private static final class Shelf {
+        final Weather weather;
+        final PlaneWeather plane;
+        final List<Load> loads;
+        final Outage outage;
+        final Candidates candidates;
+        final List<Rated> walked = new ArrayList<>();
+
+        Shelf(long seed) {
+            Invented invented = new Invented(seed);
+            weather = invented.weather(2);
+            plane = Invented.plane(weather);
+            loads = invented.loads(true, true);
+            outage = invented.outage(1);
+            candidates = Candidates.of(
+                    invented.parts(),
+                    new Grammar(2, 1),
+                    loads,
+                    -10,
+                    new Allowances(0, 0, 0),
+                    OptionalLong.of(invented.whole(400, 1200) * 100L));
+            Prover prover = new Prover(weather, plane, NOON, 4, 1, Workers.of(2));
+            for (int i = 0; i < candidates.kept().size(); i++) {
+                Candidates.Priced one = candidates.kept().get(i);
+                double share = prover.share(one.rig(), loads, outage).share();
+                walked.add(new Rated(i + 1, one.rig(), one.price(), share));
+            }
+        }
+
+        Shortlist search(int threads, Search.Confirm confirm) {
+            return new Search(plane, 2, NOON, 4, outage, Workers.of(threads))
+                    .shortlist(candidates, loads, confirm, share -> {});
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {301, 302, 303, 304, 305, 306, 307, 308})
+    void listsAreThoseOfTheDumbSearch(long seed) {
+        Shelf shelf = new Shelf(seed);
+        double target = shelf.outage.targetShare();
+        Shortlist list = shelf.search(2, rated -> true);
+        Rated cheapest = shelf.walked.stream()
+                .filter(r -> r.share() >= target)
+                .findFirst()
+                .orElse(null);
+        assertThat(list.winner()).as("winner, seed %d", seed).isEqualTo(cheapest);
+        double tieCents = cheapest == null
+                ? Double.POSITIVE_INFINITY
+                : 1.1 * cheapest.price().totalCents();
+        assertThat(list.nearTies())
+                .as("near ties, seed %d", seed)
+                .isEqualTo(shelf.walked.stream()
+                        .filter(r -> cheapest != null && r.number() > cheapest.number())
+                        .filter(r -> r.share() >= target && r.price().totalCents() <= tieCents)
+                        .toList());
+        assertThat(list.misses())
+                .as("misses, seed %d", seed)
+                .isEqualTo(shelf.walked.stream()
+                        .filter(r -> r.share() < target && r.price().totalCents() <= tieCents)
+                        .sorted((a, b) -> a.share() != b.share()
+                                ? Double.compare(b.share(), a.share())
+                                : Integer.compare(a.number(), b.number()))
+                        .limit(8)
+                        .toList());
+        List<Rated> front = new ArrayList<>();
+        for (Rated rated : shelf.walked) {
+            boolean beyond = cheapest != null
+                    && rated.price().totalCents() > 2 * cheapest.price().totalCents();
+            if (!beyond
+                    && (front.isEmpty()
+                            || rated.share() > front.get(front.size() - 1).share())) {
+                front.add(rated);
+            }
+        }
+        assertThat(list.front()).as("front, seed %d", seed).isEqualTo(front);
+        assertThat(list.screened() + list.ruledOut()).isEqualTo(shelf.walked.size());
+    }
+
+    /** Whatever the search screened itself has the share that the walk finds; whatever it ruled out was rightly so. */
+    @Test
+    void refusedConfirmationGoesOnToTheNext() {
+        Shelf shelf = new Shelf(303);
+        double target = shelf.outage.targetShare();
+        List<Rated> meeting =
+                shelf.walked.stream().filter(r -> r.share() >= target).toList();
+        assertThat(meeting).hasSizeGreaterThan(3);
+        Shortlist list =
+                shelf.search(1, rated -> rated.number() >= meeting.get(2).number());
+        assertThat(list.winner()).isEqualTo(meeting.get(2));
+        assertThat(list.unconfirmed()).isEqualTo(meeting.subList(0, 2));
+        assertThat(shelf.search(1, rated -> false).winner()).isNull();
+        assertThat(shelf.search(1, rated -> false).unconfirmed()).isEqualTo(meeting);
+    }
+
+    @Test
+    void threadsChangeNothing() {
+        Shelf shelf = new Shelf(304);
+        assertThat(shelf.search(2, rated -> true)).isEqualTo(shelf.search(1, rated -> true));
+    }
+
+    @Test
+    void rejectionsAreCountedByRule() {
+        Invented invented = new Invented(305);
+        Candidates candidates = Candidates.of(
+                invented.parts(),
+                new Grammar(2, 2),
+                invented.loads(false, false),
+                -10,
+                new Allowances(0, 0, 0),
+                OptionalLong.of(1));
+        assertThat(candidates.kept()).isEmpty();
+        assertThat(candidates.overBudget()).isPositive();
+        assertThat(candidates.rejected()).containsKey("no-outlet");
+        int fell = Stream.of(candidates.overBudget()).mapToInt(n -> n).sum()
+                + candidates.rejected().values().stream().mapToInt(n -> n).max().orElse(0);
+        assertThat(fell).isLessThanOrEqualTo(candidates.looked());
+    }
+}
