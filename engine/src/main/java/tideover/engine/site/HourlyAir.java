@@ -5,41 +5,33 @@ import tideover.engine.quantity.Series;
 import tideover.engine.sun.SunYear;
 
 /**
- * Outdoor temperature within the day: lowest at sunrise, highest at 15:00 solar time, half a cosine wave between each and
- * the next, so that it runs on through midnight (the cosine form of de Wit 1978, Simulation of assimilation, respiration
- * and transpiration of crops; from memory, there with the peak an hour earlier). The wave is raised to a power that
- * differs by month, so that the mean of all hours need not lie half way between lowest and highest.
+ * Outdoor temperature within the day: lowest at sunrise, highest at 15:00 solar time, half a cosine wave from each to the
+ * next, so that it runs on through midnight (the cosine form of de Wit 1978, Simulation of assimilation, respiration and
+ * transpiration of crops; from memory, there with the peak an hour earlier). The wave is raised to a power that differs
+ * by month, so that the mean of all hours need not lie half way between lowest and highest.
  *
- * <p>The table's lowest and highest are those of calendar days, and on a day that turns cold the lowest hour is the last
- * one. So the lows and highs that the wave is hung on must lie closer together than the table's: the difference, and the
- * power, are found once by trial on {@value #TRIAL_YEARS} years drawn for nothing else.
+ * <p>A day keeps its mean only on the average of many: on one that turns cold the evening belongs to the next. Such days
+ * also have their lowest hour at midnight, so monthly means of daily extremes come out up to 0.3 K too wide (a test holds
+ * them to 0.5).
  */
 final class HourlyAir {
     private static final double HIGHEST_AFTER_NOON_H = 3;
     private static final double LONGEST_MORNING_H = 9;
     private static final double SHORTEST_MORNING_H = 3;
 
-    private static final int TRIAL_YEARS = 10;
-    private static final long TRIAL_SEED = 1978;
-    private static final int TRIALS = 5;
-    private static final double LEAST_HUNG_DEG_C = 2;
-
-    // Mean of the half wave raised to a power g is near .5 g^-.42 (3e-3 for g from 1 to 2); this is its inverse.
+    // Mean of the half wave raised to a power g is .5 g^-.42 within 3e-3 for g from 1 to 2; this turns it round.
     private static final double POWER_OF_HALF = 1 / 0.42;
+    private static final double LEAST_MEAN_SHARE = 0.3;
 
     private final MonthlyClimate climate;
     private final double[] lowTimeH = new double[ModelYear.DAYS];
     private final double[] highTimeH = new double[ModelYear.DAYS];
-    // For each hour of the model year: the turning point before it (0 low of the day before, 1 its high, 2 low of the
-    // day ...), the plain wave's share of the high there, and that share raised to the month's power.
+    // For each hour of the model year: the turning point before it, counted 0 low of the day before, 1 its high, 2 low
+    // of the day itself and so on, and the share of the high in its temperature (of the low: the rest).
     private final int[] turnBefore = new int[ModelYear.HOURS];
-    private final double[] wave = new double[ModelYear.HOURS];
     private final double[] highShare = new double[ModelYear.HOURS];
-    private final double[] meanShare = new double[12];
-    private final double[] lowShiftDegC = new double[12];
-    private final double[] highShiftDegC = new double[12];
 
-    HourlyAir(MonthlyClimate climate, SunYear sun, DailyRecipe recipe) {
+    HourlyAir(MonthlyClimate climate, SunYear sun) {
         this.climate = climate;
         for (int day = 0; day < ModelYear.DAYS; day++) {
             lookAtDay(sun, day);
@@ -47,24 +39,12 @@ final class HourlyAir {
         for (int day = 0; day < ModelYear.DAYS; day++) {
             placeHours(day);
         }
-        for (int month = 0; month < 12; month++) {
-            meanShare[month] = lowToMean(month);
-        }
-        bend();
-        DailySeries trial = recipe.draw(TRIAL_YEARS, TRIAL_SEED);
-        for (int i = 0; i < TRIALS; i++) {
-            correct(trial);
-        }
     }
 
     /** How far up from the lowest to the highest the month's mean lies. */
-    private double lowToMean(int month) {
-        double range = rangeDegC(month);
+    private double meanShare(int month) {
+        double range = climate.highDegC().at(month) - climate.lowDegC().at(month);
         return range > 0 ? (climate.meanDegC().at(month) - climate.lowDegC().at(month)) / range : 0.5;
-    }
-
-    private double rangeDegC(int month) {
-        return climate.highDegC().at(month) - climate.lowDegC().at(month);
     }
 
     private void lookAtDay(SunYear sun, int day) {
@@ -73,9 +53,8 @@ final class HourlyAir {
         double jump = noon - sun.solarNoonHour(0);
         noon -= jump > 12 ? 24 : jump < -12 ? -24 : 0;
         double sunrise = sun.sunriseHour(day);
-        double morningH = Double.isNaN(sunrise)
-                ? sun.dayKwhM2(day) > 0 ? LONGEST_MORNING_H : SHORTEST_MORNING_H
-                : (noon - sunrise + 48) % 24;
+        double polar = sun.dayKwhM2(day) > 0 ? LONGEST_MORNING_H : SHORTEST_MORNING_H;
+        double morningH = Double.isNaN(sunrise) ? polar : (noon - sunrise + 48) % 24;
         lowTimeH[day] = noon - Math.max(SHORTEST_MORNING_H, Math.min(LONGEST_MORNING_H, morningH));
         highTimeH[day] = noon + HIGHEST_AFTER_NOON_H;
     }
@@ -87,69 +66,30 @@ final class HourlyAir {
             turns[2 * i] = (i - 1) * 24 + lowTimeH[near];
             turns[2 * i + 1] = (i - 1) * 24 + highTimeH[near];
         }
+        double share = meanShare(ModelYear.monthOfDay(day));
+        double flatter = Math.max(LEAST_MEAN_SHARE, Math.min(share, 1 - share));
+        double power = StrictMath.pow(0.5 / flatter, POWER_OF_HALF);
         for (int i = 0; i < 24; i++) {
-            double time = i + 0.5;
+            double middle = i + 0.5;
             int before = 0;
-            while (before < 4 && turns[before + 1] <= time) {
+            while (before < 4 && turns[before + 1] <= middle) {
                 before++;
             }
-            double done = (time - turns[before]) / (turns[before + 1] - turns[before]);
-            boolean rising = before % 2 == 0;
+            double done = (middle - turns[before]) / (turns[before + 1] - turns[before]);
             double half = (1 - StrictMath.cos(Math.PI * done)) / 2;
+            double wave = before % 2 == 0 ? half : 1 - half;
             turnBefore[day * 24 + i] = before;
-            wave[day * 24 + i] = rising ? half : 1 - half;
+            highShare[day * 24 + i] = share <= 0.5 ? StrictMath.pow(wave, power) : 1 - StrictMath.pow(1 - wave, power);
         }
     }
 
-    private void bend() {
-        for (int hour = 0; hour < ModelYear.HOURS; hour++) {
-            double share = meanShare[ModelYear.monthOfDay(hour / 24)];
-            double flatter = Math.min(share, 1 - share);
-            double power = StrictMath.pow(0.5 / Math.max(0.25, flatter), POWER_OF_HALF);
-            highShare[hour] =
-                    share <= 0.5 ? StrictMath.pow(wave[hour], power) : 1 - StrictMath.pow(1 - wave[hour], power);
-        }
-    }
-
-    private void correct(DailySeries trial) {
-        Series hours = hours(trial);
-        double[] lowOff = new double[12];
-        double[] highOff = new double[12];
-        double[] meanOff = new double[12];
-        for (int day = 0; day < trial.days(); day++) {
-            int month = ModelYear.monthOfDay(DailySeries.dayOfYear(day));
-            double lowest = Double.POSITIVE_INFINITY;
-            double highest = Double.NEGATIVE_INFINITY;
-            double sum = 0;
-            for (int hour = day * 24; hour < day * 24 + 24; hour++) {
-                double degC = hours.at(hour);
-                lowest = Math.min(lowest, degC);
-                highest = Math.max(highest, degC);
-                sum += degC;
-            }
-            double low = trial.meanDegC(day) - lowToMean(month) * trial.rangeDegC(day);
-            lowOff[month] += lowest - low;
-            highOff[month] += highest - (low + trial.rangeDegC(day));
-            meanOff[month] += sum / 24 - trial.meanDegC(day);
-        }
-        for (int month = 0; month < 12; month++) {
-            int days = TRIAL_YEARS * ModelYear.daysIn(month);
-            double hungDegC = rangeDegC(month) + highShiftDegC[month] - lowShiftDegC[month];
-            meanShare[month] -= meanOff[month] / days / Math.max(LEAST_HUNG_DEG_C, hungDegC);
-            lowShiftDegC[month] -= lowOff[month] / days;
-            highShiftDegC[month] -= highOff[month] / days;
-        }
-        bend();
-    }
-
-    /** Temperature of every hour of the drawn years. */
+    /** Temperature of every hour of the drawn years, degC. */
     Series hours(DailySeries days) {
         double[] turns = new double[2 * (days.days() + 2)];
         for (int day = -1; day <= days.days(); day++) {
-            int month = ModelYear.monthOfDay(DailySeries.dayOfYear(day));
-            double lowDegC = days.meanDegC(day) - lowToMean(month) * days.rangeDegC(day);
-            turns[2 * day + 2] = lowDegC + lowShiftDegC[month];
-            turns[2 * day + 3] = lowDegC + days.rangeDegC(day) + highShiftDegC[month];
+            double share = meanShare(ModelYear.monthOfDay(DailySeries.dayOfYear(day)));
+            turns[2 * day + 2] = days.meanDegC(day) - share * days.rangeDegC(day);
+            turns[2 * day + 3] = days.meanDegC(day) + (1 - share) * days.rangeDegC(day);
         }
         double[] degC = new double[days.days() * 24];
         for (int hour = 0; hour < degC.length; hour++) {

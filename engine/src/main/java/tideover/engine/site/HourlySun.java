@@ -29,9 +29,9 @@ final class HourlySun {
 
     private static final double FLOOR = 0.01;
 
-    // Highest hourly clearness, .87 exp(-.055 / sin h): own fit to the 99th percentile by sun height h in four hourly
-    // files (Wilcox & Marion 2008): .82 with the sun overhead, .51 at 6 deg.
-    private static final double CLEAREST = 0.87;
+    // Highest hourly clearness, .85 exp(-.055 / sin h): own fit to the 99th percentile by sun height h in four hourly
+    // files (Wilcox & Marion 2008): .80 with the sun overhead, .50 at 6 deg.
+    private static final double CLEAREST = 0.85;
     private static final double CLEAREST_PER_AIR_MASS = 0.055;
     private static final double LOWEST_SINE = 0.05;
 
@@ -58,17 +58,13 @@ final class HourlySun {
         double noon = sun.solarNoonHour(day);
         double sunrise = sun.sunriseHour(day);
         double sunset = Double.isNaN(sunrise) ? Math.PI : hourAngle((noon - sunrise + 24) % 24);
-        double turned = StrictMath.sin(sunset - Math.PI / 3);
-        double a = 0.409 + 0.5016 * turned;
-        double b = 0.6609 - 0.4767 * turned;
         double trendWh = 0;
         double capWh = 0;
         for (int i = 0; i < 24; i++) {
             int hour = day * 24 + i;
             outsideWm2[hour] = sun.horizontalWm2(hour);
             if (outsideWm2[hour] > 0) {
-                double cosHourAngle = Math.max(StrictMath.cos(hourAngle(i + 0.5 - noon)), StrictMath.cos(sunset));
-                trend[hour] = a + b * cosHourAngle;
+                trend[hour] = trend(hourAngle(i + 0.5 - noon), sunset);
                 cap[hour] =
                         CLEAREST * StrictMath.exp(-CLEAREST_PER_AIR_MASS / Math.max(LOWEST_SINE, sun.cosZenith(hour)));
                 outsideWh[day] += outsideWm2[hour];
@@ -95,6 +91,13 @@ final class HourlySun {
         }
         meanSquare /= outsideWh[day] * outsideWh[day];
         return Math.min(MOST_SPREAD_FACTOR, 1 / StrictMath.sqrt(Math.max(1e-9, 1 - meanSquare)));
+    }
+
+    /** Clearness of an hour by its angle from noon, against that of the day; angles in radians, beyond sunset as at sunset. */
+    static double trend(double hourAngle, double sunset) {
+        double turned = StrictMath.sin(sunset - Math.PI / 3);
+        double cosine = Math.max(StrictMath.cos(hourAngle), StrictMath.cos(sunset));
+        return 0.409 + 0.5016 * turned + (0.6609 - 0.4767 * turned) * cosine;
     }
 
     private static double hourAngle(double hours) {
