@@ -95,7 +95,10 @@ final class YamlFile {
             if (strange != null && line != toldLine) {
                 String mark = strange.substring(strange.length() - 2, strange.length() - 1);
                 reading.problem(
-                        where, strange, "each value written out", "Put a text that begins with " + mark + " in quotes.");
+                        where,
+                        strange,
+                        "each value written out",
+                        "Put a text that begins with " + mark + " in quotes.");
                 toldLine = line;
             }
             if (event instanceof CollectionStartEvent && ++depth > MOST_DEPTH) {

@@ -24,15 +24,15 @@ import tideover.engine.why.InputProblems;
 class MutationTest {
     private static final long SEED = Long.getLong("tideover.test.seed", 20_260_101);
     private static final int ROUNDS = 1500;
-    private static final String RIG =
-            """
+    private static final String RIG = """
             rig: Box and two panels
             parts:
               - id: pw-500
               - {id: on-100, count: 2}
             """;
     /** What damage is likely to turn one sound thing into another unsound one. */
-    private static final byte[] HARD = "\t:-#&*!|>'\"%@`{}[],?~\0\n\r 0123456789.eExWh\u00FF".getBytes(StandardCharsets.ISO_8859_1);
+    private static final byte[] HARD =
+            "\t:-#&*!|>'\"%@`{}[],?~\0\n\r 0123456789.eExWh\u00FF".getBytes(StandardCharsets.ISO_8859_1);
 
     @Test
     void aDamagedPlanGivesProblemsOrAQuestion() throws IOException {
@@ -60,13 +60,14 @@ class MutationTest {
 
     @Test
     void aDamagedRigFileGivesProblemsOrARig() {
-        List<Part> known =
-                PlanFile.read(ExampleTest.folder().resolve("plan.yaml"), ExampleTest.STATIONS).parts();
+        List<Part> known = PlanFile.read(ExampleTest.folder().resolve("plan.yaml"), ExampleTest.STATIONS)
+                .parts();
         Random random = new Random(SEED + 2);
         for (int round = 0; round < ROUNDS; round++) {
             byte[] rig = damaged(RIG.getBytes(StandardCharsets.UTF_8), random);
             try {
-                assertThat(RigFile.read("rig.yaml", new String(rig, StandardCharsets.ISO_8859_1), known).chosen())
+                assertThat(RigFile.read("rig.yaml", new String(rig, StandardCharsets.ISO_8859_1), known)
+                                .chosen())
                         .isNotEmpty();
             } catch (InputProblems told) {
                 assertThat(told.problems()).isNotEmpty();
@@ -93,12 +94,16 @@ class MutationTest {
                 assertThat(problem.where()).isNotEmpty();
                 assertThat(problem.found()).isNotEmpty();
                 assertThat(problem.expected()).isNotEmpty();
-                assertThat(problem.sentence()).doesNotContainPattern("\\p{Cntrl}").doesNotContain("null");
+                assertThat(problem.sentence())
+                        .doesNotContainPattern("\\p{Cntrl}")
+                        .doesNotContain("null");
             });
             return 1;
         } catch (RuntimeException | StackOverflowError e) {
-            return fail("seed " + SEED + ", round " + round + ", plan in hexadecimal: "
-                    + HexFormat.of().formatHex(plan), e);
+            return fail(
+                    "seed " + SEED + ", round " + round + ", plan in hexadecimal: "
+                            + HexFormat.of().formatHex(plan),
+                    e);
         }
     }
 
@@ -121,7 +126,9 @@ class MutationTest {
                 case 0 -> bytes[at] ^= (byte) (1 << random.nextInt(8));
                 case 1 -> bytes[at] = HARD[random.nextInt(HARD.length)];
                 case 2 -> bytes = joined(Arrays.copyOf(bytes, at), Arrays.copyOfRange(bytes, at + 1, bytes.length));
-                case 3 -> bytes = joined(Arrays.copyOf(bytes, at), Arrays.copyOfRange(bytes, Math.max(0, at - 20), bytes.length));
+                case 3 ->
+                    bytes = joined(
+                            Arrays.copyOf(bytes, at), Arrays.copyOfRange(bytes, Math.max(0, at - 20), bytes.length));
                 case 4 -> bytes[at] = (byte) random.nextInt(256);
                 default -> bytes = random.nextInt(8) == 0 ? Arrays.copyOf(bytes, at) : bytes;
             }

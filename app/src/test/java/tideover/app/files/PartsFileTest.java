@@ -150,57 +150,240 @@ class PartsFileTest {
 
     static Stream<Arguments> slips() {
         return Stream.of(
-                slip(Sample.BOX, "kind", "bx", "2 kind: found \"bx\", expected the kind of part: box, enclosure, battery, panel, controller, inverter. Write box."),
-                slip(Sample.BOX, "kind", "teapot", "2 kind: found \"teapot\", expected the kind of part: box, enclosure, battery, panel, controller, inverter."),
-                slip(Sample.BOX, "kind", "", "2 kind: found an empty cell, expected the kind of part: box, enclosure, battery, panel, controller, inverter."),
-                slip(Sample.BOX, "id", "a b", "2 id: found \"a b\", expected letters, digits, point, hyphen and underscore only."),
-                slip(Sample.BOX, "id", "panel-100", "3 id: found \"panel-100\" a second time, expected an id of its own for each part. The first stands at parts.csv:2."),
+                slip(
+                        Sample.BOX,
+                        "kind",
+                        "bx",
+                        "2 kind: found \"bx\", expected the kind of part: box, enclosure, battery, panel, controller, inverter. Write box."),
+                slip(
+                        Sample.BOX,
+                        "kind",
+                        "teapot",
+                        "2 kind: found \"teapot\", expected the kind of part: box, enclosure, battery, panel, controller, inverter."),
+                slip(
+                        Sample.BOX,
+                        "kind",
+                        "",
+                        "2 kind: found an empty cell, expected the kind of part: box, enclosure, battery, panel, controller, inverter."),
+                slip(
+                        Sample.BOX,
+                        "id",
+                        "a b",
+                        "2 id: found \"a b\", expected letters, digits, point, hyphen and underscore only."),
+                slip(
+                        Sample.BOX,
+                        "id",
+                        "panel-100",
+                        "3 id: found \"panel-100\" a second time, expected an id of its own for each part. The first stands at parts.csv:2."),
                 slip(Sample.BOX, "name", "", "2 name: found an empty cell, expected what the part is called."),
-                slip(Sample.BOX, "name", "a,b", "2: found a row of 32 cells, expected 31 cells, as the header has. A text with a comma inside needs quotes around it."),
-                slip(Sample.BOX, "price", "\"1,200\"", "2 price: found \"1,200\", expected an amount in plain digits, such as 249.50. Write thousands without a separator: 1200."),
-                slip(Sample.BOX, "price", "\"12,50\"", "2 price: found \"12,50\", expected an amount in plain digits, such as 249.50. Write a point, not a comma: 12.50."),
+                slip(
+                        Sample.BOX,
+                        "name",
+                        "a,b",
+                        "2: found a row of 32 cells, expected 31 cells, as the header has. A text with a comma inside needs quotes around it."),
+                slip(
+                        Sample.BOX,
+                        "price",
+                        "\"1,200\"",
+                        "2 price: found \"1,200\", expected an amount in plain digits, such as 249.50. Write thousands without a separator: 1200."),
+                slip(
+                        Sample.BOX,
+                        "price",
+                        "\"12,50\"",
+                        "2 price: found \"12,50\", expected an amount in plain digits, such as 249.50. Write a point, not a comma: 12.50."),
                 slip(Sample.BOX, "price", "-5", "2 price: found \"-5\", expected an amount of 0 or more."),
-                slip(Sample.BOX, "price", "5.555", "2 price: found \"5.555\", expected whole cents, at most two digits after the point."),
-                slip(Sample.BOX, "price", "$5", "2 price: found \"$5\", expected an amount in plain digits, such as 249.50. Write the number alone; the currency has a column of its own."),
-                slip(Sample.BOX, "price", "1e999", "2 price: found \"1e999\", expected an amount in plain digits, such as 249.50. Write the number out in plain digits."),
-                slip(Sample.BOX, "price", "999999999", "2 price: found \"999999999\", expected an amount of at most ten million."),
+                slip(
+                        Sample.BOX,
+                        "price",
+                        "5.555",
+                        "2 price: found \"5.555\", expected whole cents, at most two digits after the point."),
+                slip(
+                        Sample.BOX,
+                        "price",
+                        "$5",
+                        "2 price: found \"$5\", expected an amount in plain digits, such as 249.50. Write the number alone; the currency has a column of its own."),
+                slip(
+                        Sample.BOX,
+                        "price",
+                        "1e999",
+                        "2 price: found \"1e999\", expected an amount in plain digits, such as 249.50. Write the number out in plain digits."),
+                slip(
+                        Sample.BOX,
+                        "price",
+                        "999999999",
+                        "2 price: found \"999999999\", expected an amount of at most ten million."),
                 slip(Sample.BOX, "price", "", "2 price: found an empty cell, expected the price, such as 249.50."),
-                slip(Sample.BATTERY, "price", "5", "4 price: found \"5\", expected 0, for what is owned costs nothing more."),
-                slip(Sample.BOX, "currency", "EUR", "2 currency: found \"EUR\", expected USD, the plan's currency, for every price."),
-                slip(Sample.BOX, "currency", "dollars", "2 currency: found \"dollars\", expected a currency in three letters, such as USD."),
-                slip(Sample.BOX, "priced_on", "11/02/2026", "2 priced_on: found \"11/02/2026\", expected the day the price was read, such as 2026-03-14. Year, month and day with two digits each."),
-                slip(Sample.BOX, "priced_on", "2026-02-30", "2 priced_on: found \"2026-02-30\", expected the day the price was read, such as 2026-03-14. Year, month and day with two digits each."),
-                slip(Sample.BOX, "condition", "nwe", "2 condition: found \"nwe\", expected how it comes: new, used, owned. Write new."),
-                slip(Sample.BOX, "mass_kg", "4 kg", "2 mass_kg: found \"4 kg\", expected the mass, from 0 kg to 10000 kg. Write the number alone, 4."),
-                slip(Sample.BOX, "usable_wh", "", "2 usable_wh: found an empty cell, expected what it stores between empty and full, above 0 Wh and at most 10000000 Wh."),
-                slip(Sample.BOX, "usable_wh", "-1", "2 usable_wh: found \"-1\", expected what it stores between empty and full, above 0 Wh and at most 10000000 Wh."),
-                slip(Sample.BOX, "usable_wh", "NaN", "2 usable_wh: found \"NaN\", expected what it stores between empty and full, above 0 Wh and at most 10000000 Wh."),
-                slip(Sample.BOX, "usable_wh", "1e999", "2 usable_wh: found \"1e999\", expected what it stores between empty and full, above 0 Wh and at most 10000000 Wh. Write the number out in plain digits."),
-                slip(Sample.BOX, "charge_efficiency_pct", "400", "2 charge_efficiency_pct: found \"400\", expected stored per delivered, from 10 % to 100 %."),
-                slip(Sample.BOX, "charge_efficiency_pct", "0.97", "2 charge_efficiency_pct: found \"0.97\", expected stored per delivered, from 10 % to 100 %. Write 97 for 97 %."),
-                slip(Sample.BOX, "panel_w", "100", "2 panel_w: found \"100\", expected an empty cell: this column is not for a part of kind box."),
-                slip(Sample.BOX, "max_input_v", "", "2 max_input_v: found an empty cell, expected panel volts above which it is damaged, above 0 V and at most 2000 V."),
-                slip(Sample.BOX, "least_bus_v", "24",  "2 most_bus_v: found 12.8 V, expected at least 24 V."),
-                slip(Sample.PANEL, "power_pct_per_k", "0.36", "3 power_pct_per_k: found \"0.36\", expected change of power per kelvin, from -2 %/K to 0 %/K. What falls is negative: write -0.36."),
-                slip(Sample.PANEL, "noct_c", "", "3 noct_c: found an empty cell, expected cell temperature in its standard sun, from 20 degC to 90 degC."),
-                slip(Sample.BATTERY, "most_in_parallel", "1.5", "4 most_in_parallel: found \"1.5\", expected a whole number."),
-                slip(Sample.BATTERY, "most_in_parallel", "0", "4 most_in_parallel: found \"0\", expected how many may be in parallel, from 1 to 100."),
-                slip(Sample.BATTERY, "outlets", "1x 12 V DC car socket 5 W", "4 outlets: found \"1x 12 V DC car socket 5 W\", expected an empty cell: this column is not for a part of kind battery."),
+                slip(
+                        Sample.BATTERY,
+                        "price",
+                        "5",
+                        "4 price: found \"5\", expected 0, for what is owned costs nothing more."),
+                slip(
+                        Sample.BOX,
+                        "currency",
+                        "EUR",
+                        "2 currency: found \"EUR\", expected USD, the plan's currency, for every price."),
+                slip(
+                        Sample.BOX,
+                        "currency",
+                        "dollars",
+                        "2 currency: found \"dollars\", expected a currency in three letters, such as USD."),
+                slip(
+                        Sample.BOX,
+                        "priced_on",
+                        "11/02/2026",
+                        "2 priced_on: found \"11/02/2026\", expected the day the price was read, such as 2026-03-14. Year, month and day with two digits each."),
+                slip(
+                        Sample.BOX,
+                        "priced_on",
+                        "2026-02-30",
+                        "2 priced_on: found \"2026-02-30\", expected the day the price was read, such as 2026-03-14. Year, month and day with two digits each."),
+                slip(
+                        Sample.BOX,
+                        "condition",
+                        "nwe",
+                        "2 condition: found \"nwe\", expected how it comes: new, used, owned. Write new."),
+                slip(
+                        Sample.BOX,
+                        "mass_kg",
+                        "4 kg",
+                        "2 mass_kg: found \"4 kg\", expected the mass, from 0 kg to 10000 kg. Write the number alone, 4."),
+                slip(
+                        Sample.BOX,
+                        "usable_wh",
+                        "",
+                        "2 usable_wh: found an empty cell, expected what it stores between empty and full, above 0 Wh and at most 10000000 Wh."),
+                slip(
+                        Sample.BOX,
+                        "usable_wh",
+                        "-1",
+                        "2 usable_wh: found \"-1\", expected what it stores between empty and full, above 0 Wh and at most 10000000 Wh."),
+                slip(
+                        Sample.BOX,
+                        "usable_wh",
+                        "NaN",
+                        "2 usable_wh: found \"NaN\", expected what it stores between empty and full, above 0 Wh and at most 10000000 Wh."),
+                slip(
+                        Sample.BOX,
+                        "usable_wh",
+                        "1e999",
+                        "2 usable_wh: found \"1e999\", expected what it stores between empty and full, above 0 Wh and at most 10000000 Wh. Write the number out in plain digits."),
+                slip(
+                        Sample.BOX,
+                        "charge_efficiency_pct",
+                        "400",
+                        "2 charge_efficiency_pct: found \"400\", expected stored per delivered, from 10 % to 100 %."),
+                slip(
+                        Sample.BOX,
+                        "charge_efficiency_pct",
+                        "0.97",
+                        "2 charge_efficiency_pct: found \"0.97\", expected stored per delivered, from 10 % to 100 %. Write 97 for 97 %."),
+                slip(
+                        Sample.BOX,
+                        "panel_w",
+                        "100",
+                        "2 panel_w: found \"100\", expected an empty cell: this column is not for a part of kind box."),
+                slip(
+                        Sample.BOX,
+                        "max_input_v",
+                        "",
+                        "2 max_input_v: found an empty cell, expected panel volts above which it is damaged, above 0 V and at most 2000 V."),
+                slip(Sample.BOX, "least_bus_v", "24", "2 most_bus_v: found 12.8 V, expected at least 24 V."),
+                slip(
+                        Sample.PANEL,
+                        "power_pct_per_k",
+                        "0.36",
+                        "3 power_pct_per_k: found \"0.36\", expected change of power per kelvin, from -2 %/K to 0 %/K. What falls is negative: write -0.36."),
+                slip(
+                        Sample.PANEL,
+                        "noct_c",
+                        "",
+                        "3 noct_c: found an empty cell, expected cell temperature in its standard sun, from 20 degC to 90 degC."),
+                slip(
+                        Sample.BATTERY,
+                        "most_in_parallel",
+                        "1.5",
+                        "4 most_in_parallel: found \"1.5\", expected a whole number."),
+                slip(
+                        Sample.BATTERY,
+                        "most_in_parallel",
+                        "0",
+                        "4 most_in_parallel: found \"0\", expected how many may be in parallel, from 1 to 100."),
+                slip(
+                        Sample.BATTERY,
+                        "outlets",
+                        "1x 12 V DC car socket 5 W",
+                        "4 outlets: found \"1x 12 V DC car socket 5 W\", expected an empty cell: this column is not for a part of kind battery."),
                 slip(Sample.BOX, "outlets", "", "2 outlets: found an empty cell, expected " + OUTLETS_EXPECTED + "."),
-                slip(Sample.BOX, "outlets", "2x 120 V AC NEMA 450 W", "2 outlets: found \"2x 120 V AC NEMA 450 W\", expected " + OUTLETS_EXPECTED + ". Write the frequency after AC, such as 60 Hz."),
-                slip(Sample.BOX, "outlets", "120 V AC 60 Hz NEMA 450 W", "2 outlets: found \"120 V AC 60 Hz NEMA 450 W\", expected " + OUTLETS_EXPECTED + ". Begin with how many there are, such as 2x."),
-                slip(Sample.BOX, "outlets", "2x 120 V AC 60 Hz NEMA", "2 outlets: found \"2x 120 V AC 60 Hz NEMA\", expected " + OUTLETS_EXPECTED + ". End with the watts they give together."),
-                slip(Sample.BOX, "outlets", "2x 120 V AC 60 Hz NEMA 450 W 90 %", "2 outlets: found \"2x 120 V AC 60 Hz NEMA 450 W 90 %\", expected no percentage for AC: the inverter's own efficiency counts."),
-                slip(Sample.BOX, "outlets", "1x 5 V DC USB-A 30 W 400 %", "2 outlets: found \"1x 5 V DC USB-A 30 W 400 %\", expected an efficiency from 10 % to 100 %."),
-                slip(Sample.BOX, "outlets", "0x 5 V DC USB-A 30 W 90 %", "2 outlets: found \"0x 5 V DC USB-A 30 W 90 %\", expected 1 to 100 of one kind."),
-                slip(Sample.BOX, "outlets", "1x 5 V DC USB-A 0 W 90 %", "2 outlets: found \"1x 5 V DC USB-A 0 W 90 %\", expected watts above 0 and at most 100000."),
-                slip(Sample.BOX, "outlets", "1x 5 V DC USB-A 30 W", "2 outlets: found the outlet 5 V DC, USB-A with no efficiency, expected the efficiency of its converter, for its volts are not the battery's. Write it after the watts, such as 90 %."),
-                slip(ENCLOSURE, "nominal_v", "", "5 nominal_v: found an empty cell, expected the battery's volts, above 0 V and at most 1000 V."),
-                slip(CONTROLLER, "outlets", "1x 120 V AC 60 Hz NEMA 5-15 9 W", "6 outlets: found the outlet 120 V AC 60 Hz, NEMA 5-15, expected direct current only, for this controller has no inverter."),
-                slip(CONTROLLER, "most_bus_v", "", "6 most_bus_v: found an empty cell, expected the highest battery volts it serves, above 0 V and at most 1000 V."),
-                slip(INVERTER, "outlets", "1x 12 V DC car socket 9 W", "7 outlets: found the outlet 12 V DC, car socket, expected alternating current only from an inverter."),
+                slip(
+                        Sample.BOX,
+                        "outlets",
+                        "2x 120 V AC NEMA 450 W",
+                        "2 outlets: found \"2x 120 V AC NEMA 450 W\", expected " + OUTLETS_EXPECTED
+                                + ". Write the frequency after AC, such as 60 Hz."),
+                slip(
+                        Sample.BOX,
+                        "outlets",
+                        "120 V AC 60 Hz NEMA 450 W",
+                        "2 outlets: found \"120 V AC 60 Hz NEMA 450 W\", expected " + OUTLETS_EXPECTED
+                                + ". Begin with how many there are, such as 2x."),
+                slip(
+                        Sample.BOX,
+                        "outlets",
+                        "2x 120 V AC 60 Hz NEMA",
+                        "2 outlets: found \"2x 120 V AC 60 Hz NEMA\", expected " + OUTLETS_EXPECTED
+                                + ". End with the watts they give together."),
+                slip(
+                        Sample.BOX,
+                        "outlets",
+                        "2x 120 V AC 60 Hz NEMA 450 W 90 %",
+                        "2 outlets: found \"2x 120 V AC 60 Hz NEMA 450 W 90 %\", expected no percentage for AC: the inverter's own efficiency counts."),
+                slip(
+                        Sample.BOX,
+                        "outlets",
+                        "1x 5 V DC USB-A 30 W 400 %",
+                        "2 outlets: found \"1x 5 V DC USB-A 30 W 400 %\", expected an efficiency from 10 % to 100 %."),
+                slip(
+                        Sample.BOX,
+                        "outlets",
+                        "0x 5 V DC USB-A 30 W 90 %",
+                        "2 outlets: found \"0x 5 V DC USB-A 30 W 90 %\", expected 1 to 100 of one kind."),
+                slip(
+                        Sample.BOX,
+                        "outlets",
+                        "1x 5 V DC USB-A 0 W 90 %",
+                        "2 outlets: found \"1x 5 V DC USB-A 0 W 90 %\", expected watts above 0 and at most 100000."),
+                slip(
+                        Sample.BOX,
+                        "outlets",
+                        "1x 5 V DC USB-A 30 W",
+                        "2 outlets: found the outlet 5 V DC, USB-A with no efficiency, expected the efficiency of its converter, for its volts are not the battery's. Write it after the watts, such as 90 %."),
+                slip(
+                        ENCLOSURE,
+                        "nominal_v",
+                        "",
+                        "5 nominal_v: found an empty cell, expected the battery's volts, above 0 V and at most 1000 V."),
+                slip(
+                        CONTROLLER,
+                        "outlets",
+                        "1x 120 V AC 60 Hz NEMA 5-15 9 W",
+                        "6 outlets: found the outlet 120 V AC 60 Hz, NEMA 5-15, expected direct current only, for this controller has no inverter."),
+                slip(
+                        CONTROLLER,
+                        "most_bus_v",
+                        "",
+                        "6 most_bus_v: found an empty cell, expected the highest battery volts it serves, above 0 V and at most 1000 V."),
+                slip(
+                        INVERTER,
+                        "outlets",
+                        "1x 12 V DC car socket 9 W",
+                        "7 outlets: found the outlet 12 V DC, car socket, expected alternating current only from an inverter."),
                 slip(INVERTER, "outlets", "", "7 outlets: found an empty cell, expected " + OUTLETS_EXPECTED + "."),
-                slip(INVERTER, "max_charge_a", "5", "7 max_charge_a: found \"5\", expected an empty cell: this column is not for a part of kind inverter."));
+                slip(
+                        INVERTER,
+                        "max_charge_a",
+                        "5",
+                        "7 max_charge_a: found \"5\", expected an empty cell: this column is not for a part of kind inverter."));
     }
 
     private static Arguments slip(String row, String column, String cell, String problem) {
@@ -223,8 +406,9 @@ class PartsFileTest {
         }
 
         assertThat(Sample.problemsInParts(ALL.replace(Sample.BOX, row)))
-                .containsExactly("parts.csv:2 outlets: found the outlet 120 V AC 60 Hz, NEMA 5-15, expected direct current"
-                        + " only, for this box has no inverter. Fill the inverter's columns.");
+                .containsExactly(
+                        "parts.csv:2 outlets: found the outlet 120 V AC 60 Hz, NEMA 5-15, expected direct current"
+                                + " only, for this box has no inverter. Fill the inverter's columns.");
     }
 
     @Test
@@ -252,7 +436,8 @@ class PartsFileTest {
 
     @Test
     void aColumnThatEveryPartNeedsIsMissing() {
-        assertThat(Sample.problemsInParts("kind,id,name,price,currency,priced_on,condition\nbox,a,b,1,USD,2026-01-01,new\n"))
+        assertThat(Sample.problemsInParts(
+                        "kind,id,name,price,currency,priced_on,condition\nbox,a,b,1,USD,2026-01-01,new\n"))
                 .startsWith("parts.csv:1: found no column \"mass_kg\", expected a header with"
                         + " kind,id,name,price,currency,priced_on,condition,mass_kg.")
                 .noneMatch(problem -> problem.contains("mass_kg: found an empty cell"));
@@ -261,8 +446,9 @@ class PartsFileTest {
     @Test
     void noHeader() {
         assertThat(Sample.problemsInParts(Sample.BOX))
-                .containsExactly("parts.csv:1: found no header, expected the names of the columns in the first row, such as"
-                        + " kind,id,name,price,currency,priced_on,condition,mass_kg.");
+                .containsExactly(
+                        "parts.csv:1: found no header, expected the names of the columns in the first row, such as"
+                                + " kind,id,name,price,currency,priced_on,condition,mass_kg.");
     }
 
     @Test
@@ -274,35 +460,40 @@ class PartsFileTest {
     @Test
     void semicolonsInsteadOfCommas() {
         assertThat(Sample.problemsInParts(ALL.replace(',', ';')))
-                .containsExactly("parts.csv:1: found a header without commas, expected comma-separated values. Save the table"
-                        + " with commas between cells.");
+                .containsExactly(
+                        "parts.csv:1: found a header without commas, expected comma-separated values. Save the table"
+                                + " with commas between cells.");
     }
 
     @Test
     void aQuoteThatIsNeverClosed() {
         assertThat(Sample.problemsInParts(ALL + "\"box,"))
-                .containsExactly("parts.csv: found cells that cannot be told apart (Unclosed quoted field at end of input"
-                        + " (record starting at line 8)), expected comma-separated values. Look for a quote (\") that is opened"
-                        + " and not closed.");
+                .containsExactly(
+                        "parts.csv: found cells that cannot be told apart (Unclosed quoted field at end of input"
+                                + " (record starting at line 8)), expected comma-separated values. Look for a quote (\") that is opened"
+                                + " and not closed.");
     }
 
     @Test
     void aRowCutShort() {
         assertThat(Sample.problemsInParts(ALL + "box,b\n"))
-                .containsExactly("parts.csv:8: found a row of 2 cells, expected 31 cells, as the header has. A text with a"
-                        + " comma inside needs quotes around it.");
+                .containsExactly(
+                        "parts.csv:8: found a row of 2 cells, expected 31 cells, as the header has. A text with a"
+                                + " comma inside needs quotes around it.");
     }
 
     @Test
     void anotherCurrencyInManyRowsIsOneProblem() {
         assertThat(Sample.problemsInParts(ALL.replace("USD", "CAD")))
-                .containsExactly("parts.csv:2 currency: found \"CAD\", and 5 more rows in another currency, expected USD, the"
-                        + " plan's currency, for every price.");
+                .containsExactly(
+                        "parts.csv:2 currency: found \"CAD\", and 5 more rows in another currency, expected USD, the"
+                                + " plan's currency, for every price.");
     }
 
     @Test
     void everythingWrongInARowIsTold() {
-        String row = Sample.bent(Sample.bent(Sample.bent(Sample.PANEL, "price", "x"), "panel_w", "-1"), "noct_c", "45 C");
+        String row =
+                Sample.bent(Sample.bent(Sample.bent(Sample.PANEL, "price", "x"), "panel_w", "-1"), "noct_c", "45 C");
 
         assertThat(Sample.problemsInParts(ALL.replace(Sample.PANEL, row)))
                 .containsExactly(
@@ -314,7 +505,8 @@ class PartsFileTest {
 
     @Test
     void theUnlikelyIsTakenWithACaution() {
-        String parts = ALL.replace(Sample.BOX, Sample.bent(Sample.bent(Sample.BOX, "usable_wh", "100000"), "mass_kg", "0"));
+        String parts =
+                ALL.replace(Sample.BOX, Sample.bent(Sample.bent(Sample.BOX, "usable_wh", "100000"), "mass_kg", "0"));
 
         assertThat(Sample.read(Sample.PLAN, parts).cautions())
                 .containsExactly(

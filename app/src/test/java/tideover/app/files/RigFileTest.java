@@ -13,8 +13,7 @@ import tideover.engine.rig.Chosen;
 
 class RigFileTest {
     private static final List<Part> PARTS = Sample.read(Sample.PLAN).parts();
-    private static final String RIG =
-            """
+    private static final String RIG = """
             rig: Box and two panels
             parts:
               - id: box-1
@@ -39,8 +38,7 @@ class RigFileTest {
 
     @Test
     void everySlipIsToldAtOnce() {
-        String rig =
-                """
+        String rig = """
                 rigg: x
                 parts:
                   - {id: box1}
@@ -67,8 +65,9 @@ class RigFileTest {
                 .containsExactly(
                         "rig.yaml:1: found no \"parts:\", expected a list of parts, such as - {id: lamp-box, count: 1}.");
         assertThat(problems("rig: x\nparts: []\n"))
-                .containsExactly("rig.yaml:2 parts: found an empty list, expected a list of parts, such as - {id: lamp-box,"
-                        + " count: 1}.");
+                .containsExactly(
+                        "rig.yaml:2 parts: found an empty list, expected a list of parts, such as - {id: lamp-box,"
+                                + " count: 1}.");
     }
 
     private static List<String> problems(String rig) {
