@@ -55,10 +55,10 @@ class DocsTest {
         Map<String, String> files = Map.of("parts.csv", Sample.PARTS, "my-weather.csv", snippet);
         String plan = Sample.PLAN.replace("station: Astoria Regional Airport OR", "hourly file: my-weather.csv");
 
-        assertThat(Sample.problemsOf(
-                        () -> PlanFile.read("plan.yaml", plan, Beside.texts(files), ExampleTest.STATIONS)))
-                .containsExactly("my-weather.csv: found year 2019 of 2 hours, from 1 jan 2019 00:00 to 1 jan 2019 01:00,"
-                        + " expected whole calendar years of 8760 hours. The file may be cut short.");
+        assertThat(Sample.problemsOf(() -> PlanFile.read("plan.yaml", plan, Beside.texts(files), ExampleTest.STATIONS)))
+                .containsExactly(
+                        "my-weather.csv: found year 2019 of 2 hours, from 1 jan 2019 00:00 to 1 jan 2019 01:00,"
+                                + " expected whole calendar years of 8760 hours. The file may be cut short.");
     }
 
     @Test
@@ -94,7 +94,8 @@ class DocsTest {
                     .filter(problem -> problem.contains("found the key \"zzzzzz\""))
                     .findFirst()
                     .orElseThrow();
-            String keys = told.substring(told.indexOf("one of the keys ") + "one of the keys ".length(), told.length() - 1);
+            String keys =
+                    told.substring(told.indexOf("one of the keys ") + "one of the keys ".length(), told.length() - 1);
             for (String key : keys.split(", ")) {
                 assertThat(page).as(key).contains("`" + key + "`");
             }
