@@ -1,6 +1,7 @@
 package tideover.app.files;
 
 import java.util.Collection;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -9,6 +10,8 @@ import java.util.Optional;
  * (Damerau 1964, restricted form). Capitals, and the way words are joined, do not count.
  */
 final class Nearest {
+    private static final int SHORTEST_SHARED = 4;
+
     private Nearest() {}
 
     /** Empty where nothing is near: more than one slip in three letters is another word, not a slip. */
@@ -28,7 +31,20 @@ final class Nearest {
                 bestSlips = slips;
             }
         }
-        return Optional.ofNullable(best);
+        return best == null ? byBeginningOrEnd(slip, words) : Optional.of(best);
+    }
+
+    /** The only word that begins or ends as the typed one, such as "longitude_deg" for "longitude", or the other way round. */
+    private static Optional<String> byBeginningOrEnd(String slip, Collection<String> words) {
+        List<String> near = words.stream()
+                .filter(word -> sharesEnd(slip, plain(word)) || sharesEnd(plain(word), slip))
+                .toList();
+        return near.size() == 1 ? Optional.of(near.get(0)) : Optional.empty();
+    }
+
+    private static boolean sharesEnd(String shorter, String longer) {
+        return shorter.length() >= SHORTEST_SHARED
+                && (longer.startsWith(shorter + " ") || longer.endsWith(" " + shorter));
     }
 
     private static String plain(String word) {

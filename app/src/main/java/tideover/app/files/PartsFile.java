@@ -60,6 +60,7 @@ public final class PartsFile {
     private static final Range EFFICIENCY_PCT = Range.from(10, 100).likely(60, 100);
     private static final Range VOLTS = Range.above(0, 1000).likely(5, 60);
     private static final int MOST_PARTS = 2000;
+    private static final int MOST_AT_HAND = 1000;
     private static final double STAND_IN_BUS_V = 12;
     private static final double DIFFERENT_VOLTS = 0.25;
 
@@ -180,7 +181,7 @@ public final class PartsFile {
 
     /** Stands in for a listing that is wrong, so that the row's other cells are looked at too. */
     private static Listing placeholder() {
-        return new Listing("x", "x", 0, "USD", LocalDate.EPOCH, Condition.OWNED, 0, "");
+        return new Listing("x", "x", 0, "USD", LocalDate.EPOCH, Condition.OWNED, 1, 0, "");
     }
 
     private static @Nullable Listing listing(Row row, Prices prices) {
@@ -195,6 +196,7 @@ public final class PartsFile {
         LocalDate pricedOn = row.date("priced_on", "the day the price was read");
         double massKg =
                 row.number("mass_kg", "the mass", "kg", Range.from(0, 10_000).likely(0.05, 100));
+        int atHand = atHand(row, condition);
         if (id.isEmpty()
                 || name.isEmpty()
                 || condition == null
@@ -203,7 +205,14 @@ public final class PartsFile {
                 || Double.isNaN(massKg)) {
             return null;
         }
-        return new Listing(id, name, price.cents(), price.currency(), pricedOn, condition, massKg, row.source());
+        return new Listing(
+                id, name, price.cents(), price.currency(), pricedOn, condition, atHand, massKg, row.source());
+    }
+
+    /** How many can be had: of what is new as many as wanted, of anything else one, unless the row says otherwise. */
+    private static int atHand(Row row, @Nullable Condition condition) {
+        int unsaid = condition == Condition.NEW ? MOST_AT_HAND : 1;
+        return row.has("at_hand") ? row.count("at_hand", "how many can be had", 1, MOST_AT_HAND) : unsaid;
     }
 
     private static @Nullable Part rest(Reading reading, Row row, String kind, Listing listing) {
@@ -218,11 +227,9 @@ public final class PartsFile {
         }
         return switch (kind) {
             case "battery" -> {
-                int most = (int)
-                        row.numberOr("most_in_parallel", "how many may be in parallel", "", Range.from(1, 100), 1);
-                if (row.has("most_in_parallel") && !row.cell("most_in_parallel").matches("[0-9]+")) {
-                    row.problem("most_in_parallel", Reading.quoted(row.cell("most_in_parallel")), "a whole number", "");
-                }
+                int most = row.has("most_in_parallel")
+                        ? row.count("most_in_parallel", "how many may be side by side", 1, 100)
+                        : 1;
                 yield store == null || reading.flaws() > before ? null : new Battery(listing, store, most);
             }
             case "panel" -> panel(reading, row, listing);
@@ -404,6 +411,7 @@ public final class PartsFile {
 
     private static List<String> columns() {
         List<String> all = new ArrayList<>(LISTING_COLUMNS);
+        all.add("at_hand");
         all.addAll(STORE_COLUMNS);
         all.add("most_in_parallel");
         all.addAll(CONTROLLER_COLUMNS);

@@ -14,7 +14,7 @@ import tideover.engine.why.Problem;
  */
 final class Reading {
     /** A hopeless file need not be told a thousand times. */
-    private static final int MOST_PROBLEMS = 100;
+    static final int MOST_PROBLEMS = 100;
 
     private static final int MOST_QUOTED = 60;
 
@@ -23,6 +23,23 @@ final class Reading {
     private final List<String> cautions = new ArrayList<>();
     private int problemCount;
     private int silentFlaws;
+
+    /** Takes over what a part of the reading gathered by itself, at most so many of its problems. */
+    void take(Reading part, int mostProblems) {
+        int taken = Math.min(mostProblems, part.problems.size());
+        part.problems.subList(0, taken).forEach(p -> problem(p.where(), p.found(), p.expected(), p.suggestion()));
+        if (part.problemCount > taken) {
+            problemCount++;
+            problems.add(new Problem(
+                    part.problems.get(0).where().replaceFirst(":.*", ""),
+                    part.problemCount - taken + " further problems",
+                    "the first " + taken + " mended",
+                    "Mend those, then read again."));
+        }
+        silentFlaws += part.silentFlaws;
+        notes.addAll(part.notes);
+        part.cautions.forEach(this::caution);
+    }
 
     void problem(String where, String found, String expected, String suggestion) {
         problemCount++;
@@ -65,11 +82,11 @@ final class Reading {
             return;
         }
         List<Problem> all = new ArrayList<>(problems);
-        if (problemCount > MOST_PROBLEMS) {
+        if (problemCount > problems.size()) {
             all.add(new Problem(
                     "and more",
-                    problemCount - MOST_PROBLEMS + " further problems",
-                    "the first " + MOST_PROBLEMS + " mended",
+                    problemCount - problems.size() + " further problems",
+                    "the first " + problems.size() + " mended",
                     "Mend those, then read again."));
         }
         throw new InputProblems(all);

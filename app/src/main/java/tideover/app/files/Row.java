@@ -102,9 +102,20 @@ final class Row {
         return value;
     }
 
-    /** A number, or {@code fallback} where the cell is empty. */
-    double numberOr(String column, String what, String unit, Range range, double fallback) {
-        return has(column) ? number(column, what, unit, range) : fallback;
+    /** A whole number; {@code least} where wrong. */
+    int count(String column, String what, int least, int most) {
+        String expected = what + ", a whole number from " + least + " to " + most;
+        String text = cell(column);
+        if (text.isEmpty()) {
+            tellEmpty(column, expected);
+            return least;
+        }
+        int number = text.matches("[0-9]{1,6}") ? Integer.parseInt(text) : -1;
+        if (number < least || number > most) {
+            problem(column, Reading.quoted(text), expected, "");
+            return least;
+        }
+        return number;
     }
 
     /** One of some words; null where wrong. */

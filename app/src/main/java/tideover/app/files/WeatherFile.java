@@ -35,7 +35,11 @@ import tideover.engine.site.Weather;
  */
 public final class WeatherFile {
     private static final long MOST_BYTES = 200_000_000;
+    private static final int MOST_PROBLEMS = 25;
     private static final double MISSING_MARK = -9900;
+    private static final String TOO_LONG = "more than 200 MB unpacked";
+    private static final String DAMAGED = "a damaged or cut-short file";
+    private static final String UNITS = "Sun is in W/m2, air in degC.";
 
     private static final String TMY3_DATE = "Date (MM/DD/YYYY)";
     private static final String TMY3_TIME = "Time (HH:MM)";
@@ -104,30 +108,38 @@ public final class WeatherFile {
      * @param typed what the plan says of the place; goes before what the file says
      */
     static @Nullable Content read(Reading reading, Beside beside, String name, String where, PlaceFigures typed) {
-        int before = reading.flaws();
-        WeatherFile weather = new WeatherFile(reading, name);
+        Reading ofFile = new Reading();
+        WeatherFile weather = new WeatherFile(ofFile, name);
+        String damage = null;
         try (InputStream in = beside.open(name)) {
-            weather.readRows(in);
+            damage = weather.readRows(in);
         } catch (IOException e) {
-            reading.problem(
+            ofFile.problem(
                     where, FileText.cannotRead(name, e), "an hourly weather file", "Check the name and the folder.");
         }
-        if (reading.flaws() > before) {
+        if (damage != null) {
+            // what was read before the damage showed may be wrong too: say the one thing that counts
+            reading.problem(name, damage, "an hourly weather file", "");
             return null;
         }
-        Place place = typed.over(weather.place).place(reading, where, name);
-        Weather years = place == null ? null : weather.grid.weather(reading, name, place, weather.form);
+        Place place = ofFile.flaws() > 0 ? null : typed.over(weather.place).place(ofFile, where, name);
+        Weather years = place == null ? null : weather.grid.weather(ofFile, name, place, weather.form);
+        List<String> cautions = ofFile.cautions();
+        reading.take(ofFile, MOST_PROBLEMS);
         if (place == null || years == null) {
             return null;
         }
-        return new Content(years, place, weather.grid.lowestDegC(), reading.cautions());
+        return new Content(years, place, weather.grid.lowestDegC(), cautions);
     }
 
-    private void readRows(InputStream raw) throws IOException {
+    /** Reads to the end; returns what is wrong with the file as a whole, or null. */
+    private @Nullable String readRows(InputStream raw) throws IOException {
         try (Reader text = new InputStreamReader(unpacked(raw), StandardCharsets.UTF_8);
                 CsvReader<CsvRecord> records = CsvReader.builder()
                         .commentStrategy(CommentStrategy.READ)
                         .allowUnclosedQuote(false)
+                        .allowExtraFields(true)
+                        .allowMissingFields(true)
                         .ofCsvRecord(text)) {
             @Nullable CsvRecord first = null;
             boolean headed = false;
@@ -147,47 +159,42 @@ public final class WeatherFile {
                         plainRow(row);
                     }
                 } else if (row.getField(0).strip().equals(TMY3_DATE)) {
-                    headed = tmy3Header(first, row);
-                    if (!headed) {
-                        return;
+                    if (!tmy3Header(first, row)) {
+                        return null;
                     }
+                    headed = true;
                 } else if (first == null
                         && row.getFields().stream().noneMatch(cell -> word(cell).equals("time"))) {
                     first = row;
                 } else {
-                    headed = first == null && plainHeader(row);
-                    if (!headed) {
-                        tellForm(first == null ? row : first);
-                        return;
+                    if (first != null) {
+                        tell(first, Reading.quoted(String.join(",", first.getFields())), formExpected(), "");
+                        return null;
                     }
+                    if (!plainHeader(row)) {
+                        return null;
+                    }
+                    headed = true;
                 }
             }
             if (!headed) {
                 reading.problem(file, first == null ? "an empty file" : "no header", formExpected(), "");
             }
+            return null;
         } catch (CsvParseException | UncheckedIOException e) {
             Throwable cause = e.getCause();
-            if (cause instanceof TooLong) {
-                reading.problem(file, "more than 200 MB unpacked", "an hourly weather file", "");
-            } else if (cause instanceof IOException) {
-                reading.problem(
-                        file, "a damaged or cut-short file", "an hourly weather file", "Fetch or save it again.");
-            } else {
-                reading.problem(file, "cells that cannot be told apart", "comma-separated values", "");
-            }
+            return cause instanceof TooLong
+                    ? TOO_LONG
+                    : cause instanceof IOException ? DAMAGED : "cells that cannot be told apart by their commas";
         } catch (TooLong e) {
-            reading.problem(file, "more than 200 MB unpacked", "an hourly weather file", "");
+            return TOO_LONG;
         } catch (ZipException | EOFException e) {
-            reading.problem(file, "a damaged or cut-short file", "an hourly weather file", "Fetch or save it again.");
+            return DAMAGED;
         }
     }
 
     private static String formExpected() {
         return "a TMY3 file, or columns time, ghi_w_m2, air_c and perhaps dhi_w_m2";
-    }
-
-    private void tellForm(CsvRecord first) {
-        tell(first, Reading.quoted(String.join(",", first.getFields())), formExpected(), "");
     }
 
     private static String word(String cell) {
@@ -239,8 +246,8 @@ public final class WeatherFile {
         for (String column : columns) {
             if (!PLAIN_COLUMNS.contains(column)) {
                 Nearest.to(column, PLAIN_COLUMNS)
-                        .ifPresent(
-                                near -> tell(header, "the column " + Reading.quoted(column), "\"" + near + "\"", ""));
+                        .ifPresent(near ->
+                                tell(header, "the column " + Reading.quoted(column), "\"" + near + "\"", UNITS));
             } else if (columns.indexOf(column) != columns.lastIndexOf(column)) {
                 tell(header, "the column \"" + column + "\" twice", "each column once", "");
                 break;

@@ -24,6 +24,14 @@ class NearestTest {
     }
 
     @Test
+    void aWordCutAtItsJoinIsNear() {
+        assertThat(Nearest.to("store", KEYS)).contains("store room");
+        assertThat(Nearest.to("room", KEYS)).contains("store room");
+        assertThat(Nearest.to("months of the year", KEYS)).contains("months");
+        assertThat(Nearest.to("room", List.of("store room", "room kind"))).isEmpty();
+    }
+
+    @Test
     void anotherWordIsNoSlip() {
         assertThat(Nearest.to("budget", KEYS)).isEmpty();
         assertThat(Nearest.to("x", KEYS)).isEmpty();

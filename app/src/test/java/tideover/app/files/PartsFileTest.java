@@ -94,6 +94,7 @@ class PartsFileTest {
                                         "USD",
                                         LocalDate.of(2026, 2, 11),
                                         Condition.NEW,
+                                        1000,
                                         4.2,
                                         "parts.csv:2"),
                                 new PlainStore(500, 0.97, 0.96, 12.8, 14, 45),
@@ -108,6 +109,7 @@ class PartsFileTest {
                                         "USD",
                                         LocalDate.of(2026, 2, 11),
                                         Condition.USED,
+                                        6,
                                         6.3,
                                         "parts.csv:3"),
                                 100,
@@ -123,6 +125,7 @@ class PartsFileTest {
                                         "USD",
                                         LocalDate.of(2026, 2, 11),
                                         Condition.OWNED,
+                                        1,
                                         5.9,
                                         "parts.csv:4"),
                                 new PlainStore(600, 0.98, 0.97, 12.8, 25, 50),
@@ -145,7 +148,7 @@ class PartsFileTest {
 
     private static Listing listing(String id, String name, long cents, double kg, int line) {
         LocalDate day = LocalDate.of(2026, 1, 20);
-        return new Listing(id, name, cents, "USD", day, Condition.NEW, kg, "parts.csv:" + line);
+        return new Listing(id, name, cents, "USD", day, Condition.NEW, 1000, kg, "parts.csv:" + line);
     }
 
     static Stream<Arguments> slips() {
@@ -180,7 +183,7 @@ class PartsFileTest {
                         Sample.BOX,
                         "name",
                         "a,b",
-                        "2: found a row of 32 cells, expected 31 cells, as the header has. A text with a comma inside needs quotes around it."),
+                        "2: found a row of 33 cells, expected 32 cells, as the header has. A text with a comma inside needs quotes around it."),
                 slip(
                         Sample.BOX,
                         "price",
@@ -303,12 +306,12 @@ class PartsFileTest {
                         Sample.BATTERY,
                         "most_in_parallel",
                         "1.5",
-                        "4 most_in_parallel: found \"1.5\", expected a whole number."),
+                        "4 most_in_parallel: found \"1.5\", expected how many may be side by side, a whole number from 1 to 100."),
                 slip(
                         Sample.BATTERY,
                         "most_in_parallel",
                         "0",
-                        "4 most_in_parallel: found \"0\", expected how many may be in parallel, from 1 to 100."),
+                        "4 most_in_parallel: found \"0\", expected how many may be side by side, a whole number from 1 to 100."),
                 slip(
                         Sample.BATTERY,
                         "outlets",
@@ -358,6 +361,11 @@ class PartsFileTest {
                         "outlets",
                         "1x 5 V DC USB-A 30 W",
                         "2 outlets: found the outlet 5 V DC, USB-A with no efficiency, expected the efficiency of its converter, for its volts are not the battery's. Write it after the watts, such as 90 %."),
+                slip(
+                        Sample.BOX,
+                        "at_hand",
+                        "none",
+                        "2 at_hand: found \"none\", expected how many can be had, a whole number from 1 to 1000."),
                 slip(
                         ENCLOSURE,
                         "nominal_v",
@@ -478,7 +486,7 @@ class PartsFileTest {
     void aRowCutShort() {
         assertThat(Sample.problemsInParts(ALL + "box,b\n"))
                 .containsExactly(
-                        "parts.csv:8: found a row of 2 cells, expected 31 cells, as the header has. A text with a"
+                        "parts.csv:8: found a row of 2 cells, expected 32 cells, as the header has. A text with a"
                                 + " comma inside needs quotes around it.");
     }
 
@@ -529,7 +537,7 @@ class PartsFileTest {
                         .replace("Invented box", "\"Invented \nbox\"")
                         .replace("Invented panel", "\"Invented \"\"panel\"\"\"")
                         .replace("\n", "\r\n")
-                + ",".repeat(30) + "\r\n\r\n";
+                + ",".repeat(31) + "\r\n\r\n";
         List<Part> read = read(parts);
 
         assertThat(read).hasSize(6);

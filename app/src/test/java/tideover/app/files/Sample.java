@@ -76,6 +76,7 @@ final class Sample {
             Map.entry("priced_on", "2026-02-11"),
             Map.entry("condition", "used"),
             Map.entry("mass_kg", "6.3"),
+            Map.entry("at_hand", "6"),
             Map.entry("panel_w", "100"),
             Map.entry("open_circuit_v", "22.4"),
             Map.entry("power_pct_per_k", "-0.36"),
