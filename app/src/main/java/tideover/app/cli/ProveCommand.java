@@ -25,7 +25,7 @@ import tideover.engine.proof.Trace;
 import tideover.engine.quantity.ModelYear;
 import tideover.engine.rig.Assembly;
 import tideover.engine.rig.Rig;
-import tideover.engine.search.Shortlist;
+import tideover.engine.search.Candidates;
 import tideover.engine.why.InputProblems;
 import tideover.engine.why.Problem;
 
@@ -80,7 +80,7 @@ final class ProveCommand implements Callable<Integer> {
         Options options = ask.options();
         Answer answer;
         try (ProgressLine progress = ask.progress()) {
-            Rig rig = rig(question, options, progress);
+            Rig rig = rig(question);
             answer = Advisor.prove(question, rig, options, progress);
             if (traceFile != null) {
                 Trace trace = trace(question, rig, options, answer);
@@ -90,18 +90,17 @@ final class ProveCommand implements Callable<Integer> {
         return SizeCommand.print(spec, answer, ask, report);
     }
 
-    private Rig rig(Question question, Options options, ProgressLine progress) {
+    private Rig rig(Question question) {
         if (rigName.matches("\\d+") && !Files.exists(Path.of(rigName))) {
-            Shortlist list = Advisor.shortlist(question, options, progress);
-            int count = list.ranked().size();
-            if (rigName.length() > 9 || Integer.parseInt(rigName) < 1 || Integer.parseInt(rigName) > count) {
+            List<Candidates.Priced> list = Advisor.candidates(question).kept();
+            if (rigName.length() > 9 || Integer.parseInt(rigName) < 1 || Integer.parseInt(rigName) > list.size()) {
                 throw new InputProblems(new Problem(
                         "--rig",
                         rigName,
-                        "a number from 1 to " + count + ", as 'tideover size' lists them, or a rig file",
+                        "a number from 1 to " + list.size() + ", as 'tideover size' lists them, or a rig file",
                         ""));
             }
-            return list.ranked().get(Integer.parseInt(rigName) - 1).rig();
+            return list.get(Integer.parseInt(rigName) - 1).rig();
         }
         Assembly.Result result =
                 Assembly.of(RigFile.read(Path.of(rigName), question.parts()).chosen());

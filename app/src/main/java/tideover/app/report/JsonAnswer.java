@@ -37,7 +37,6 @@ import tools.jackson.databind.node.ObjectNode;
 public final class JsonAnswer {
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
     private static final MathContext DIGITS = new MathContext(10);
-    private static final int MISSES = 20;
 
     private JsonAnswer() {}
 
@@ -57,10 +56,10 @@ public final class JsonAnswer {
         root.set("rig", answer.rig() == null ? NODES.nullNode() : proven(answer.rig(), answer.question()));
         if (answer.shortlist() != null) {
             Shortlist list = answer.shortlist();
-            root.set("near_ties", rated(answer.nearTies(), list));
-            root.set("price_share_front", rated(list.front(), list));
-            root.set("nearest_misses", rated(list.misses(MISSES), list));
-            root.set("missed_on_confirming_years", rated(answer.unconfirmed(), list));
+            root.set("near_ties", rated(list.nearTies()));
+            root.set("price_share_front", rated(list.front()));
+            root.set("nearest_misses", rated(list.misses()));
+            root.set("missed_on_confirming_years", rated(list.unconfirmed()));
             root.set("search", search(list));
         }
         ArrayNode cautions = root.putArray("cautions");
@@ -256,11 +255,11 @@ public final class JsonAnswer {
         return node;
     }
 
-    private static ArrayNode rated(List<Rated> rigs, Shortlist list) {
+    private static ArrayNode rated(List<Rated> rigs) {
         ArrayNode all = NODES.arrayNode();
         for (Rated rated : rigs) {
             ObjectNode one = all.addObject();
-            one.put("number", list.numberOf(rated));
+            one.put("number", rated.number());
             one.put("id", rated.rig().id());
             one.put("rig", rated.rig().words());
             one.put("total_cents", rated.price().totalCents());
@@ -273,8 +272,9 @@ public final class JsonAnswer {
     private static ObjectNode search(Shortlist list) {
         ObjectNode node = NODES.objectNode();
         node.put("rigs_looked_at", list.looked());
-        node.put("rigs_screened", list.ranked().size());
-        node.put("rigs_meeting_target", list.meetCount());
+        node.put("rigs_that_keep_rules_and_budget", list.kept());
+        node.put("rigs_ruled_out_by_bounds", list.ruledOut());
+        node.put("rigs_screened_exactly", list.screened());
         node.put("net_gain_series", list.series());
         node.put("rigs_over_budget", list.overBudget());
         ObjectNode rejected = node.putObject("rejected_by_rule");

@@ -62,7 +62,7 @@ public final class TextAnswer {
         line("");
         line(String.format(
                 Locale.ROOT,
-                "seed %d, %d weather years, step %.4g min, Tideover %s",
+                "seed %d, %d weather years, step %.0f min, Tideover %s",
                 answer.options().seed(),
                 answer.years(),
                 60.0 / answer.options().stepsPerHour(),
@@ -183,34 +183,29 @@ public final class TextAnswer {
     }
 
     private void shortlist(Shortlist list) {
-        if (!answer.nearTies().isEmpty()) {
+        if (!list.nearTies().isEmpty()) {
             heading("Others within a tenth of that price");
-            rated(answer.nearTies(), list);
+            rated(list.nearTies());
         }
         heading("Price against share: nothing cheaper carries more");
-        rated(aroundTarget(list.front()), list);
-        if (!answer.unconfirmed().isEmpty()) {
+        rated(aroundTarget(list.front()));
+        if (!list.unconfirmed().isEmpty()) {
             heading("Cheaper, met the target, and missed it on the confirming years");
-            rated(answer.unconfirmed(), list);
+            rated(list.unconfirmed());
         }
-        List<Rated> misses = list.misses(MOST_ROWS);
-        if (!misses.isEmpty()) {
+        if (!list.misses().isEmpty()) {
             heading("Nearest below the target");
-            rated(misses, list);
+            rated(list.misses());
         }
         heading("Why not the others");
-        line(String.format(
-                Locale.ROOT,
-                "  %,d rigs looked at, %,d kept every rule and the budget, %,d of those meet the target",
-                list.looked(),
-                list.ranked().size(),
-                list.meetCount()));
+        line(String.format(Locale.ROOT, "  %,9d rigs can be put together from these parts", list.looked()));
         for (Map.Entry<String, Integer> rule : list.rejected().entrySet()) {
-            line(String.format(Locale.ROOT, "  %,8d fell to %s", rule.getValue(), rule.getKey()));
+            line(String.format(Locale.ROOT, "  %,9d fell to the rule %s", rule.getValue(), rule.getKey()));
         }
         if (list.overBudget() > 0) {
-            line(String.format(Locale.ROOT, "  %,8d kept every rule and cost more than the budget", list.overBudget()));
+            line(String.format(Locale.ROOT, "  %,9d kept every rule and cost more than the budget", list.overBudget()));
         }
+        line(String.format(Locale.ROOT, "  %,9d were left, numbered from the cheapest", list.kept()));
         line("  Any of them in full: tideover prove PLAN --rig NUMBER");
     }
 
@@ -224,19 +219,19 @@ public final class TextAnswer {
         return front.subList(Math.max(0, first - MOST_ROWS / 2), Math.min(front.size(), first + MOST_ROWS / 2));
     }
 
-    private void rated(List<Rated> rows, Shortlist list) {
+    private void rated(List<Rated> rows) {
         for (Rated one : rows.subList(0, Math.min(rows.size(), MOST_ROWS))) {
-            line(String.format(
+            String lead = String.format(
                     Locale.ROOT,
-                    "  %5s %14s  %5s of 100  %6.1f kg  %s",
-                    "#" + list.numberOf(one),
+                    "  %7s %12s  %5s of 100 %6.1f kg  ",
+                    "#" + one.number(),
                     Words.money(one.price().totalCents(), answer.question().currency()),
                     Words.percent(one.share()),
-                    one.rig().massKg(),
-                    one.rig().words()));
+                    one.rig().massKg());
+            wrapped(lead, one.rig().words());
         }
         if (rows.size() > MOST_ROWS) {
-            line("        and " + (rows.size() - MOST_ROWS) + " more");
+            line("          and " + (rows.size() - MOST_ROWS) + " more");
         }
     }
 

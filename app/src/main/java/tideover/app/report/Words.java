@@ -1,5 +1,6 @@
 package tideover.app.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -10,6 +11,7 @@ import tideover.engine.proof.Proof;
 import tideover.engine.proof.TideLine;
 import tideover.engine.quantity.ModelYear;
 import tideover.engine.search.Rated;
+import tideover.engine.search.Shortlist;
 
 /** The phrasing that text, JSON and page share. */
 public final class Words {
@@ -39,13 +41,18 @@ public final class Words {
                 ? " within " + money(question.budgetCents().getAsLong(), question.currency())
                 : "";
         String miss = "";
-        if (answer.shortlist() != null && !answer.shortlist().ranked().isEmpty()) {
-            Rated best = answer.unconfirmed().isEmpty()
-                    ? answer.shortlist().ranked().get(0)
-                    : answer.unconfirmed().get(0);
+        Shortlist list = answer.shortlist();
+        if (list != null && !list.unconfirmed().isEmpty()) {
+            Rated best = list.unconfirmed().get(0);
             miss = " The nearest, " + best.rig().words() + " for "
                     + money(best.price().totalCents(), question.currency()) + ", carries " + of100(best.share())
-                    + (answer.unconfirmed().isEmpty() ? "." : " but failed on other weather years.");
+                    + " on the first weather years and fewer than asked on the confirming ones.";
+        } else if (list != null && !list.misses().isEmpty()) {
+            Rated best = list.misses().get(0);
+            miss = " The nearest, " + best.rig().words() + " for "
+                    + money(best.price().totalCents(), question.currency()) + ", carries " + of100(best.share()) + ".";
+        } else if (list != null) {
+            miss = " No rig of these parts keeps the rules and the budget; the counts by rule say why.";
         }
         return "Nothing on the parts list carries " + of100(question.outage().targetShare()) + " " + outages(question)
                 + within + "." + miss;
@@ -74,9 +81,25 @@ public final class Words {
 
     /** Month names, or "any month". */
     public static String months(List<Integer> months) {
-        return months.size() == 12
-                ? "any month"
-                : months.stream().map(ModelYear::monthName).collect(Collectors.joining(", "));
+        if (months.size() == 12) {
+            return "any month";
+        }
+        // A winter is read from its autumn on: begin after the longest run of months not asked.
+        int first = 0;
+        int longest = -1;
+        for (int i = 0; i < months.size(); i++) {
+            int before = months.get((i + months.size() - 1) % months.size());
+            int gap = Math.floorMod(months.get(i) - before - 1, 12);
+            if (gap > longest) {
+                longest = gap;
+                first = i;
+            }
+        }
+        List<String> names = new ArrayList<>();
+        for (int i = 0; i < months.size(); i++) {
+            names.add(ModelYear.monthName(months.get((first + i) % months.size())));
+        }
+        return String.join(", ", names);
     }
 
     /** Months in whose starts no outage failed, or a phrase for none. */
