@@ -1,6 +1,6 @@
 package tideover.engine.proof;
 
-import java.util.List;
+import java.util.Arrays;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.IntStream;
 import org.openjdk.jmh.annotations.AuxCounters;
@@ -16,7 +16,6 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import tideover.engine.Invented;
-import tideover.engine.load.Load;
 import tideover.engine.rig.Rig;
 
 /**
@@ -48,33 +47,31 @@ public class WalkBenchmark {
         }
     }
 
-    private final StretchFlows flows = new StretchFlows(STEPS_PER_HOUR, true);
     private final double[] lowestWh = {0};
     private double[] demandW = {};
     private double[] sunW = {};
     private double[] storedWh = {};
     private int starts;
-    private RigFigures figures = RigFigures.of(new Invented(1).rig());
-    private Walk walk = new Walk(flows, figures, 1, 0, 1);
+    private final Invented invented = new Invented(1);
 
     /** A store that carries most outages of the year but not all, as a rig worth walking does. */
+    private final Rig rig = invented.rig(3000, 2, 20);
+
+    private final RigFigures figures = RigFigures.of(rig);
+    private final StretchFlows flows =
+            new StretchFlows(figures, BusDemand.of(rig, invented.loads(true, true), 12, STEPS_PER_HOUR));
+    private final Walk walk = new Walk(flows, figures, 1, DARK_HOURS, CHARGE_AT_START);
+
     @Setup
     public void draw() {
-        Invented invented = new Invented(1);
-        Rig rig = invented.rig(3000, 2, 20);
-        List<Load> loads = invented.loads(true, true);
-        figures = RigFigures.of(rig);
         Stretch stretch =
                 Stretch.of(IntStream.range(0, 12).boxed().toList(), 1, HOURS).get(0);
-        flows.fill(
-                stretch,
-                Invented.plane(invented.weather(1)).wattsPerRatedWatt(45, -0.004),
-                figures,
-                BusDemand.of(rig, loads, STEPS_PER_HOUR));
-        walk = new Walk(flows, figures, 1, DARK_HOURS, CHARGE_AT_START);
+        flows.fill(stretch, Invented.plane(invented.weather(1)).wattsPerRatedWatt(45, -0.004));
         starts = stretch.starts();
-        demandW = flows.essential.busW.clone();
-        sunW = flows.sunBusW.clone();
+        demandW = new double[stretch.hours() * STEPS_PER_HOUR];
+        Arrays.setAll(demandW, step -> flows.essential.busW[step % flows.stepsPerDay]);
+        sunW = new double[demandW.length];
+        Arrays.setAll(sunW, step -> flows.sunBusW[step / STEPS_PER_HOUR]);
         storedWh = new double[HOURS * STEPS_PER_HOUR];
     }
 
@@ -86,7 +83,7 @@ public class WalkBenchmark {
             int steps = firstUnservedStep(
                     demandW,
                     sunW,
-                    flows.stepOfStart(start),
+                    start * STEPS_PER_HOUR,
                     HOURS * STEPS_PER_HOUR,
                     figures.capacityWh(),
                     CHARGE_AT_START * figures.capacityWh(),

@@ -18,6 +18,9 @@ public final class NetDemand {
     static final int STARTS = YEARS * ModelYear.HOURS;
     static final int LENGTH_HOURS = 72;
 
+    /** For starts with the panels out at once. */
+    static final double[] NO_GLOOM = {};
+
     private static final double WATTS_PER_WM2 = 0.3;
     private static final double LOAD_W = 45;
 
@@ -56,7 +59,7 @@ public final class NetDemand {
         bytes.asDoubleBuffer().put(gain);
         Files.write(Path.of(args[0]), bytes.array());
         double[] plain = plainLoop(gain, STARTS, LENGTH_HOURS);
-        double[] screened = Drawdown.neededWh(gain, gain, 0, STARTS, 1, 0, LENGTH_HOURS, 1);
+        double[] screened = Drawdown.neededWh(NO_GLOOM, gain, STARTS, 1, 0, LENGTH_HOURS, 1);
         double sum = 0;
         for (int i = 0; i < STARTS; i++) {
             if (!(Math.abs(plain[i] - screened[i]) < 1e-6)) {

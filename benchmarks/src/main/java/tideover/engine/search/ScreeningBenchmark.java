@@ -1,7 +1,6 @@
 package tideover.engine.search;
 
 import java.util.Arrays;
-import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.IntStream;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -15,11 +14,11 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import tideover.engine.Invented;
-import tideover.engine.load.Load;
 import tideover.engine.outage.Outage;
-import tideover.engine.proof.PlaneWeather;
+import tideover.engine.proof.BusDemand;
+import tideover.engine.proof.NetGains;
+import tideover.engine.proof.RigFigures;
 import tideover.engine.quantity.Series;
-import tideover.engine.quantity.Workers;
 import tideover.engine.rig.Rig;
 
 /** Screening of one net-demand series: an outage of 72 h begun at each of 262,800 hours, on one core. */
@@ -35,14 +34,14 @@ public class ScreeningBenchmark {
 
     private double[] hourlyWh = {};
     private double[] quarterlyWh = {};
-    private double[] darkWh = {};
+    private double[] darkDayWh = {};
 
     @Setup
     public void draw() {
         hourlyWh = NetDemand.gainWh(1);
         quarterlyWh = NetDemand.gainWh(4);
-        darkWh = new double[quarterlyWh.length];
-        Arrays.fill(darkWh, -10);
+        darkDayWh = new double[24 * 4];
+        Arrays.fill(darkDayWh, -10);
     }
 
     /** The yardstick: a plain double loop. */
@@ -54,32 +53,43 @@ public class ScreeningBenchmark {
     /** The same question asked of our screening. */
     @Benchmark
     public double[] hourly() {
-        return Drawdown.neededWh(hourlyWh, hourlyWh, 0, NetDemand.STARTS, 1, 0, NetDemand.LENGTH_HOURS, 1);
+        return Drawdown.neededWh(NetDemand.NO_GLOOM, hourlyWh, NetDemand.STARTS, 1, 0, NetDemand.LENGTH_HOURS, 1);
     }
 
     /** As the search asks it: four steps an hour, a store not full at the start, the panels out after some hours. */
     @Benchmark
     public double[] quarterlyDarkFirst() {
         return Drawdown.neededWh(
-                darkWh, quarterlyWh, 0, NetDemand.STARTS, 4, DARK_HOURS, NetDemand.LENGTH_HOURS, CHARGE_AT_START);
+                darkDayWh, quarterlyWh, NetDemand.STARTS, 4, DARK_HOURS, NetDemand.LENGTH_HOURS, CHARGE_AT_START);
     }
 
-    /** All that the search does for one series of net demand. */
+    /** A rig, its loads and its sun. */
     @State(Scope.Thread)
     public static class Asked {
         private final Invented invented = new Invented(1);
         private final Outage outage = new Outage(
                 IntStream.range(0, 12).boxed().toList(), NetDemand.LENGTH_HOURS, 0.95, CHARGE_AT_START, DARK_HOURS, 1);
         private final Rig rig = invented.rig(3000, 2, 20);
-        private final List<Load> loads = invented.loads(true, true);
-        private final PlaneWeather plane = Invented.plane(invented.weather(NetDemand.YEARS));
-        private final Series sunPerRatedW = plane.wattsPerRatedWatt(45, -0.004);
-        private final Search search = new Search(plane, NetDemand.YEARS, 4, Workers.of(1));
+        private final RigFigures figures = RigFigures.of(rig);
+        private final double[] essentialBusW =
+                BusDemand.of(rig, invented.loads(true, true), 12, 4).essentialBusW();
+        private final Series sunPerRatedW =
+                Invented.plane(invented.weather(NetDemand.YEARS)).wattsPerRatedWatt(45, -0.004);
     }
 
-    /** Net demand of each step from sun and loads, then the screening, then the needs in rising order. */
+    /** All that the search does for one series: net gains from sun and loads, the screening, the count for eight stores. */
     @Benchmark
-    public double[] wholeSeries(Asked asked) {
-        return asked.search.neededWh(asked.rig, asked.sunPerRatedW, asked.loads, asked.outage);
+    public double wholeSeries(Asked asked) {
+        CapacityCounts counts = new CapacityCounts(new double[] {250, 500, 1000, 1500, 2000, 3000, 4000, 6000});
+        NetGains.visit(
+                asked.sunPerRatedW,
+                NetDemand.YEARS,
+                asked.figures,
+                asked.essentialBusW,
+                4,
+                asked.outage,
+                (sunnyWh, darkDayWh, starts) -> counts.add(Drawdown.neededWh(
+                        darkDayWh, sunnyWh, starts, 4, DARK_HOURS, NetDemand.LENGTH_HOURS, CHARGE_AT_START)));
+        return counts.share(1000);
     }
 }

@@ -277,10 +277,9 @@ public final class Search {
                     job.key().demand().busW,
                     stepsPerHour,
                     outage,
-                    (sunnyWh, darkWh, starts) -> counts.add(Drawdown.neededWh(
-                            darkWh,
+                    (sunnyWh, darkDayWh, starts) -> counts.add(Drawdown.neededWh(
+                            darkDayWh,
                             sunnyWh,
-                            0,
                             starts,
                             stepsPerHour,
                             outage.panelsOutAfterHours(),
