@@ -15,10 +15,10 @@ public final class NetGains {
     public interface Visitor {
         /**
          * @param sunnyWh Wh into the store in each step with the panels out, negative out of it, from the first start on
-         * @param darkWh  the same before they are out
+         * @param darkDayWh the same before they are out, by the step of the day; the first start is a midnight
          * @param starts  start hours that follow one another
          */
-        void visit(double[] sunnyWh, double[] darkWh, int starts);
+        void visit(double[] sunnyWh, double[] darkDayWh, int starts);
     }
 
     /**
@@ -40,23 +40,18 @@ public final class NetGains {
         double[] darkDayWh = gains.darkDayWh();
         double[] sunBusW = {};
         double[] sunnyWh = {};
-        double[] darkWh = {};
         List<Stretch> stretches = Stretch.of(outage.months(), years, outage.hours());
         for (Stretch stretch : stretches) {
             if (sunBusW.length != stretch.hours()) {
                 sunBusW = new double[stretch.hours()];
                 sunnyWh = new double[stretch.hours() * stepsPerHour];
-                darkWh = new double[sunnyWh.length];
-                for (int step = 0; step < darkWh.length; step++) {
-                    darkWh[step] = darkDayWh[step % darkDayWh.length];
-                }
             }
             for (int hour = 0; hour < sunBusW.length; hour++) {
                 int weatherHour = stretch.weatherHour(hour, sunPerRatedW.length());
                 sunBusW[hour] = gains.sunBusW(rig.arrayRatedW() * sunPerRatedW.at(weatherHour));
             }
             gains.fill(sunBusW, darkDayWh, sunnyWh);
-            visitor.visit(sunnyWh, darkWh, stretch.starts());
+            visitor.visit(sunnyWh, darkDayWh, stretch.starts());
         }
     }
 }

@@ -46,20 +46,26 @@ final class Walk {
         int steps = capHours * flows.stepsPerHour;
         int judged = judgedHours * flows.stepsPerHour;
         int dark = Math.min(steps, panelsOutSteps);
+        double[] gainWh = flows.gainWh;
         double full = rig.capacityWh();
         double wh = startWh;
         double lowest = wh;
         for (int i = 0; i < steps; i++) {
-            double gain = i < dark ? flows.darkGainWh[(start + i) % flows.stepsPerDay] : flows.gainWh[start + i];
-            double next = Math.min(full, wh + gain);
-            if (next < -EMPTY_WH) {
-                lowestWh[0] = i < judged ? 0 : lowest;
-                return (i + Math.max(0, wh) / -gain) * flows.stepHours;
+            double gain = i < dark ? flows.darkGainWh[(start + i) % flows.stepsPerDay] : gainWh[start + i];
+            double next = wh + gain;
+            // Well-guessed branches: several times as fast here as Math.min, which also looks for NaN.
+            if (next > full) {
+                next = full;
+            } else if (next < lowest) {
+                if (next < -EMPTY_WH) {
+                    lowestWh[0] = i < judged ? 0 : lowest;
+                    return (i + Math.max(0, wh) / -gain) * flows.stepHours;
+                }
+                if (i < judged) {
+                    lowest = next;
+                }
             }
             wh = next;
-            if (i < judged) {
-                lowest = Math.min(lowest, wh);
-            }
         }
         lowestWh[0] = Math.max(0, lowest);
         return capHours;

@@ -1,8 +1,5 @@
 package tideover.engine.search;
 
-import java.util.Arrays;
-import org.jspecify.annotations.Nullable;
-
 /**
  * The store that a window of net gains needs, for every window of one length at once.
  *
@@ -70,15 +67,13 @@ final class Drawdown {
     /** Window by window: the lowest that cumulative gain falls below the start, 0 or less, and the greatest drawdown. */
     private record Falls(double[] lowWh, double[] fallWh) {}
 
-    /**
-     * Windows of {@code length} spans of {@code stepsPerSpan} steps, one begun at every span.
-     *
-     * @param after falls of what follows each window; the result is then of both together
-     */
-    private static Falls falls(
-            double[] gainWh, int firstStep, int starts, int stepsPerSpan, int length, @Nullable Falls after) {
+    /** Windows of {@code length} spans of {@code stepsPerSpan} steps, one begun at every span; a length of 0 never falls. */
+    private static Falls falls(double[] gainWh, int firstStep, int starts, int stepsPerSpan, int length) {
         double[] lowWh = new double[starts];
         double[] fallWh = new double[starts];
+        if (length == 0) {
+            return new Falls(lowWh, fallWh);
+        }
         Ends ends = new Ends(length);
         for (int block = 0; block < starts; block += length) {
             int step = firstStep + (block + length) * stepsPerSpan;
@@ -89,15 +84,8 @@ final class Drawdown {
             double most = 0;
             int windows = Math.min(length, starts - block);
             for (int i = 0; i < windows; i++) {
-                double lowest = Math.min(ends.lowest[i], low);
-                double fall = Math.max(Math.max(ends.fall[i], most), ends.highest[i] - low);
-                if (after != null) {
-                    double then = level + after.lowWh[block + i];
-                    lowest = Math.min(lowest, then);
-                    fall = Math.max(Math.max(fall, after.fallWh[block + i]), Math.max(ends.highest[i], high) - then);
-                }
-                lowWh[block + i] = lowest - ends.start[i];
-                fallWh[block + i] = fall;
+                lowWh[block + i] = Math.min(ends.lowest[i], low) - ends.start[i];
+                fallWh[block + i] = Math.max(Math.max(ends.fall[i], most), ends.highest[i] - low);
                 // The last window of all ends here; there may be no step beyond it.
                 int more = i + 1 < windows ? stepsPerSpan : 0;
                 for (int j = 0; j < more; j++) {
@@ -121,9 +109,9 @@ final class Drawdown {
     /**
      * Capacity in Wh that each start needs: {@code darkSpans} spans without the panels, then sunny ones to the length.
      *
-     * @param darkWh         net gains before the panels are out, Wh a step
-     * @param sunnyWh        net gains after
-     * @param firstStep      step of the first start
+     * @param darkWh         net gains before the panels are out, Wh a step; whole spans that come round again and again,
+     *                       such as those of one day, the first of them beside the first start
+     * @param sunnyWh        net gains after, from the first start on
      * @param starts         number of starts, one each span
      * @param stepsPerSpan   steps between two starts
      * @param chargeAtStart  0..1, above 0
@@ -131,46 +119,38 @@ final class Drawdown {
     static double[] neededWh(
             double[] darkWh,
             double[] sunnyWh,
-            int firstStep,
             int starts,
             int stepsPerSpan,
             int darkSpans,
             int lengthSpans,
             double chargeAtStart) {
         int dark = Math.min(darkSpans, lengthSpans);
-        int sunny = lengthSpans - dark;
-        Falls falls =
-                sunny == 0 ? null : falls(sunnyWh, firstStep + dark * stepsPerSpan, starts, stepsPerSpan, sunny, null);
-        if (dark > 0) {
-            falls = falls(darkWh, firstStep, starts, stepsPerSpan, dark, falls);
-        }
+        Falls sunny = falls(sunnyWh, dark * stepsPerSpan, starts, stepsPerSpan, lengthSpans - dark);
         double[] needed = new double[starts];
-        if (falls != null) {
+        if (dark == 0) {
             for (int i = 0; i < starts; i++) {
-                needed[i] = Math.max(falls.fallWh[i], -falls.lowWh[i] / chargeAtStart);
+                needed[i] = Math.max(sunny.fallWh[i], -sunny.lowWh[i] / chargeAtStart);
+            }
+            return needed;
+        }
+        int period = darkWh.length / stepsPerSpan;
+        for (int phase = 0; phase < period; phase++) {
+            double level = 0;
+            double high = 0;
+            double low = 0;
+            double most = 0;
+            for (int j = 0; j < dark * stepsPerSpan; j++) {
+                level += darkWh[(phase * stepsPerSpan + j) % darkWh.length];
+                high = Math.max(high, level);
+                low = Math.min(low, level);
+                most = Math.max(most, high - level);
+            }
+            for (int i = phase; i < starts; i += period) {
+                double lowest = Math.min(low, level + sunny.lowWh[i]);
+                double fall = Math.max(Math.max(most, sunny.fallWh[i]), high - (level + sunny.lowWh[i]));
+                needed[i] = Math.max(fall, -lowest / chargeAtStart);
             }
         }
         return needed;
-    }
-
-    /** Share of needs that a capacity meets. {@code sortedWh} in rising order. */
-    static double shareMet(double[] sortedWh, double capacityWh, double breathWh) {
-        int lower = 0;
-        int upper = sortedWh.length;
-        while (lower < upper) {
-            int middle = (lower + upper) >>> 1;
-            if (sortedWh[middle] <= capacityWh + breathWh) {
-                lower = middle + 1;
-            } else {
-                upper = middle;
-            }
-        }
-        return (double) lower / sortedWh.length;
-    }
-
-    static double[] sorted(double[] neededWh) {
-        double[] copy = neededWh.clone();
-        Arrays.sort(copy);
-        return copy;
     }
 }

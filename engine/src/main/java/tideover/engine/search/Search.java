@@ -10,6 +10,8 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.load.Load;
 import tideover.engine.outage.Outage;
+import tideover.engine.part.InverterRating;
+import tideover.engine.part.Outlet;
 import tideover.engine.part.Panel;
 import tideover.engine.proof.BusDemand;
 import tideover.engine.proof.NetGains;
@@ -85,9 +87,11 @@ public final class Search {
     /** Essential demand by the step of the day; compared by value. */
     private static final class Profile {
         private final double[] busW;
+        private final int hash;
 
         Profile(double[] busW) {
             this.busW = busW;
+            this.hash = Arrays.hashCode(busW);
         }
 
         @Override
@@ -97,7 +101,7 @@ public final class Search {
 
         @Override
         public int hashCode() {
-            return Arrays.hashCode(busW);
+            return hash;
         }
     }
 
@@ -169,7 +173,8 @@ public final class Search {
         }
 
         private void makeKeys() {
-            Map<Profile, Profile> profiles = new HashMap<>();
+            record Electronics(@Nullable InverterRating inverter, List<Outlet> outlets) {}
+            Map<Electronics, Profile> profiles = new HashMap<>();
             for (int i = 0; i < share.length; i++) {
                 Rig rig = rig(i);
                 RigFigures figures = RigFigures.of(rig).withCapacityWh(1).withMaxDischargeW(Double.MAX_VALUE);
@@ -177,9 +182,12 @@ public final class Search {
                 if (figures.maxChargeW() >= Math.min(figures.controllerMaxW(), 2 * figures.arrayRatedW())) {
                     figures = figures.withMaxChargeW(Double.MAX_VALUE);
                 }
-                Profile profile = new Profile(
-                        BusDemand.of(rig, loads, noonHour, stepsPerHour).essentialBusW());
-                Key key = new Key(PanelKind.of(rig.panel()), figures, profiles.computeIfAbsent(profile, same -> same));
+                // All that a rig's demand depends on; the day's steps are worked out once for each.
+                Profile profile = profiles.computeIfAbsent(
+                        new Electronics(rig.inverter(), rig.outlets()),
+                        same -> new Profile(
+                                BusDemand.of(rig, loads, noonHour, stepsPerHour).essentialBusW()));
+                Key key = new Key(PanelKind.of(rig.panel()), figures, profile);
                 keys.add(key);
                 byKey.computeIfAbsent(key, k -> new ArrayList<>()).add(i);
             }
@@ -277,10 +285,9 @@ public final class Search {
                     job.key().demand().busW,
                     stepsPerHour,
                     outage,
-                    (sunnyWh, darkWh, starts) -> counts.add(Drawdown.neededWh(
-                            darkWh,
+                    (sunnyWh, darkDayWh, starts) -> counts.add(Drawdown.neededWh(
+                            darkDayWh,
                             sunnyWh,
-                            0,
                             starts,
                             stepsPerHour,
                             outage.panelsOutAfterHours(),

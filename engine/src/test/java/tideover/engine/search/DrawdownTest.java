@@ -3,6 +3,7 @@ package tideover.engine.search;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -19,18 +20,14 @@ class DrawdownTest {
         int length = invented.whole(1, 100);
         int dark = invented.whole(0, 12);
         double charge = invented.between(0.3, 1);
-        int firstStep = invented.whole(0, 7);
-        int steps = firstStep + (starts + length) * stepsPerSpan;
-        double[] sunny = new double[steps];
-        double[] gloom = new double[steps];
-        for (int i = 0; i < steps; i++) {
-            sunny[i] = invented.between(-10, 10);
-            gloom[i] = invented.between(-10, 0);
-        }
-        double[] fast = Drawdown.neededWh(gloom, sunny, firstStep, starts, stepsPerSpan, dark, length, charge);
+        double[] sunny = new double[(starts + length) * stepsPerSpan];
+        double[] gloom = new double[invented.whole(1, 30) * stepsPerSpan];
+        Arrays.setAll(sunny, i -> invented.between(-10, 10));
+        Arrays.setAll(gloom, i -> invented.between(-10, 2));
+        double[] fast = Drawdown.neededWh(gloom, sunny, starts, stepsPerSpan, dark, length, charge);
         for (int start = 0; start < starts; start++) {
             double slow = smallestStoreWh(
-                    gloom, sunny, firstStep + start * stepsPerSpan, dark * stepsPerSpan, length * stepsPerSpan, charge);
+                    gloom, sunny, start * stepsPerSpan, dark * stepsPerSpan, length * stepsPerSpan, charge);
             assertThat(fast[start]).as("seed %d, start %d", seed, start).isCloseTo(slow, within(1e-6));
         }
     }
@@ -58,7 +55,7 @@ class DrawdownTest {
             double[] gloom, double[] sunny, int first, int darkSteps, int steps, double charge, double capacityWh) {
         double wh = charge * capacityWh;
         for (int i = 0; i < steps; i++) {
-            wh = Math.min(capacityWh, wh + (i < darkSteps ? gloom[first + i] : sunny[first + i]));
+            wh = Math.min(capacityWh, wh + (i < darkSteps ? gloom[(first + i) % gloom.length] : sunny[first + i]));
             if (wh < 0) {
                 return false;
             }
@@ -66,10 +63,36 @@ class DrawdownTest {
         return true;
     }
 
+    /** A step that asks more than the store can give at once is carried by no store, in exactly the windows over it. */
+    @ParameterizedTest
+    @ValueSource(ints = {0, 1, 2, 3, 4, 5, 6})
+    void stepBeyondTheStoreNeedsAnInfiniteOne(int dark) {
+        Invented invented = new Invented(71);
+        double[] sunny = new double[60];
+        double[] gloom = new double[12];
+        Arrays.setAll(sunny, i -> invented.between(-10, 10));
+        Arrays.setAll(gloom, i -> invented.between(-10, 0));
+        sunny[23] = Double.NEGATIVE_INFINITY;
+        sunny[25] = Double.NEGATIVE_INFINITY;
+        gloom[7] = Double.NEGATIVE_INFINITY;
+        double[] needed = Drawdown.neededWh(gloom, sunny, 40, 1, dark, 6, 0.8);
+        for (int start = 0; start < needed.length; start++) {
+            boolean over = false;
+            for (int i = 0; i < 6; i++) {
+                over |= i < dark ? (start + i) % 12 == 7 : start + i == 23 || start + i == 25;
+            }
+            if (over) {
+                assertThat(needed[start]).as("start %d", start).isEqualTo(Double.POSITIVE_INFINITY);
+            } else {
+                assertThat(needed[start]).as("start %d", start).isLessThan(100);
+            }
+        }
+    }
+
     @Test
     void windowOfOneSpanIsTheSpan() {
         double[] gain = {1, -3, 2, -1};
-        double[] needed = Drawdown.neededWh(gain, gain, 0, 4, 1, 0, 1, 0.5);
+        double[] needed = Drawdown.neededWh(gain, gain, 4, 1, 0, 1, 0.5);
         assertThat(needed).containsExactly(0, 6, 0, 2);
     }
 }

@@ -72,7 +72,7 @@ class ReservoirPublishedTest {
     }
 
     private static double capacity(double[] net) {
-        return Drawdown.neededWh(net, net, 0, 1, 1, 0, net.length, 1)[0];
+        return Drawdown.neededWh(net, net, 1, 1, 0, net.length, 1)[0];
     }
 
     private static double[] less(double[] inflow, double demand) {
