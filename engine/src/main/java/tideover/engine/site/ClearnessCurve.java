@@ -19,6 +19,13 @@ record ClearnessCurve(double least, double most, double a, double b) {
     private static final double STEEPEST = 6;
     private static final int POINTS = 801;
     private static final double REACH = 5;
+    private static final double[] WEIGHT = new double[POINTS];
+
+    static {
+        for (int i = 0; i < POINTS; i++) {
+            WEIGHT[i] = Normal.density(scoreAt(i));
+        }
+    }
 
     // Usual standard deviation of daily clearness by the month's mean: own fit to measured and satellite months.
     private static final double[] MEAN = {.20, .25, .30, .35, .40, .45, .50, .55, .60, .65, .70, .75, .80};
@@ -63,17 +70,18 @@ record ClearnessCurve(double least, double most, double a, double b) {
         return new ClearnessCurve(LEAST, most, middle * StrictMath.sqrt(1 + b * b), b);
     }
 
+    private static double scoreAt(int point) {
+        return -REACH + point * (2 * REACH / (POINTS - 1));
+    }
+
     private static double spread(double middle, double b, double mu) {
         double a = middle * StrictMath.sqrt(1 + b * b);
-        double step = 2 * REACH / (POINTS - 1);
         double weights = 0;
         double squares = 0;
         for (int i = 0; i < POINTS; i++) {
-            double z = -REACH + i * step;
-            double weight = Normal.density(z);
-            double off = Normal.below(a + b * z) - mu;
-            weights += weight;
-            squares += weight * off * off;
+            double off = Normal.below(a + b * scoreAt(i)) - mu;
+            weights += WEIGHT[i];
+            squares += WEIGHT[i] * off * off;
         }
         return StrictMath.sqrt(squares / weights);
     }

@@ -83,10 +83,14 @@ final class HourlySun {
 
     /** What the disturbance must be widened by, so that it has its spread after its weighted mean over the day is taken out. */
     private double spreadFactor(int day) {
+        double[] alike = new double[24];
+        for (int apart = 0; apart < 24; apart++) {
+            alike[apart] = StrictMath.pow(LAG1, apart);
+        }
         double meanSquare = 0;
         for (int i = day * 24; i < day * 24 + 24; i++) {
             for (int j = day * 24; j < day * 24 + 24; j++) {
-                meanSquare += outsideWm2[i] * outsideWm2[j] * StrictMath.pow(LAG1, Math.abs(i - j));
+                meanSquare += outsideWm2[i] * outsideWm2[j] * alike[Math.abs(i - j)];
             }
         }
         meanSquare /= outsideWh[day] * outsideWh[day];
