@@ -138,7 +138,7 @@ final class PlaceReader {
         double lonDeg = coordinate(block.child("longitude"), "E", "W", PlaceFigures.LONGITUDE);
         Field height = block.child("height");
         double elevM = height.isPresent() ? height.quantity(Measure.LENGTH, PlaceFigures.HEIGHT) : Double.NaN;
-        if (Double.isNaN(latDeg) || Double.isNaN(lonDeg) || height.isPresent() && Double.isNaN(elevM)) {
+        if (Double.isNaN(latDeg) || Double.isNaN(lonDeg) || (height.isPresent() && Double.isNaN(elevM))) {
             return null;
         }
         NearestStation nearest = stations.nearest(latDeg, lonDeg, elevM);

@@ -36,6 +36,8 @@ final class Quantities {
 
         private final String words;
         private final String example;
+
+        @SuppressWarnings("ImmutableEnumChecker") // made by List.of, so it is
         private final List<String> units;
 
         Measure(String words, String example, String... units) {

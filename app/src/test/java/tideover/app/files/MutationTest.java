@@ -4,15 +4,20 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.fail;
 
 import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Random;
+import java.util.zip.GZIPOutputStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import tideover.engine.answer.Question;
 import tideover.engine.part.Part;
 import tideover.engine.why.InputProblems;
@@ -76,6 +81,33 @@ class MutationTest {
                 fail("seed " + SEED + ", round " + round + ": " + new String(rig, StandardCharsets.ISO_8859_1), e);
             }
         }
+    }
+
+    @Test
+    void aDamagedWeatherFileGivesProblemsOrWeather(@TempDir Path folder) throws IOException {
+        byte[] sound = WeatherFileTest.tmy3().getBytes(StandardCharsets.UTF_8);
+        byte[] packed = packed(sound);
+        Random random = new Random(SEED + 3);
+        for (int round = 0; round < ROUNDS / 8; round++) {
+            byte[] file = damaged(round % 2 == 0 ? sound : packed, random);
+            Path path = folder.resolve("weather.csv");
+            Files.write(path, file);
+            try {
+                assertThat(WeatherFile.read(path).weather().years()).isEqualTo(1);
+            } catch (InputProblems told) {
+                assertThat(told.problems()).isNotEmpty();
+            } catch (RuntimeException e) {
+                fail("seed " + SEED + ", round " + round, e);
+            }
+        }
+    }
+
+    private static byte[] packed(byte[] sound) throws IOException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (OutputStream out = new GZIPOutputStream(bytes)) {
+            out.write(sound);
+        }
+        return bytes.toByteArray();
     }
 
     /** 1 where the files were refused, 0 where they gave a question. */

@@ -8,9 +8,12 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalLong;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tideover.engine.answer.Question;
@@ -151,6 +154,34 @@ class PlanFileTest {
 
         assertThat(((TimedLoad) question.loads().get(1)).windows())
                 .containsExactly(new DayWindow(22.5, 6), new DayWindow(12, 13));
+    }
+
+    @Test
+    void aNeedMayFillItsStretch() {
+        for (int minute = 0; minute < 60; minute++) {
+            String need = String.format(Locale.ROOT, "{hours: 12 h, between: 08:%02d, and: 20:%02d}", minute, minute);
+            Question question = Sample.read(Sample.PLAN.replace("always on", need));
+
+            assertThat(question.loads().get(0).need()).isInstanceOf(Need.HoursInWindow.class);
+        }
+    }
+
+    /** Hours in fractions are not exact; that must not make neighbours of strangers. */
+    @Test
+    void stretchesMayTouch() {
+        Random random = new Random(1);
+        for (int round = 0; round < 200; round++) {
+            int[] minutes = random.ints(0, 1440).distinct().limit(8).sorted().toArray();
+            List<String> stretches = new ArrayList<>();
+            for (int i = 0; i < minutes.length; i++) {
+                int to = minutes[(i + 1) % minutes.length];
+                stretches.add(String.format(
+                        Locale.ROOT, "%02d:%02d-%02d:%02d", minutes[i] / 60, minutes[i] % 60, to / 60, to % 60));
+            }
+            Question question = Sample.read(Sample.PLAN.replace("17:00-23:00", String.join(", ", stretches)));
+
+            assertThat(((TimedLoad) question.loads().get(1)).windows()).hasSize(8);
+        }
     }
 
     @Test
