@@ -316,6 +316,16 @@ final class PlaceReader {
         }
         String last = items.get(11).shown();
         String unit = last.replaceFirst("^[-+\u2212]?[0-9.,]*\\s*", "");
+        if (unit.isEmpty()
+                && ownUnit == null
+                && !Quantities.bareNumber(last, "").wrong()) {
+            items.get(11)
+                    .problem(
+                            Reading.quoted(last),
+                            expected + ", the last with the unit of all",
+                            "Write " + last + " " + measure.unit() + ", if that is the unit.");
+            return null;
+        }
         List<Double> values = new ArrayList<>();
         for (Field item : items) {
             String typed = item.raw(measure.expected());

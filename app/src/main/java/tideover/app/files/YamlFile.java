@@ -121,7 +121,8 @@ final class YamlFile {
             return "an anchor (&)";
         }
         boolean tagged = (event instanceof ScalarEvent scalar && scalar.getTag().isPresent())
-                || (event instanceof CollectionStartEvent start && start.getTag().isPresent());
+                || (event instanceof CollectionStartEvent start
+                        && start.getTag().isPresent());
         return tagged ? "a tag (!)" : null;
     }
 }
