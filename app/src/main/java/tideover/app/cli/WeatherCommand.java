@@ -14,7 +14,6 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import tideover.app.files.StationTable;
-import tideover.app.files.Stations;
 import tideover.app.files.WeatherFile;
 import tideover.app.report.WeatherCsv;
 import tideover.engine.answer.Advisor;
@@ -23,6 +22,7 @@ import tideover.engine.answer.WeatherSheet;
 import tideover.engine.site.Place;
 import tideover.engine.site.SnowCover;
 import tideover.engine.site.Station;
+import tideover.engine.site.Stations;
 import tideover.engine.site.WeatherSource;
 import tideover.engine.sun.PanelMount;
 import tideover.engine.why.InputProblems;
@@ -117,7 +117,7 @@ final class WeatherCommand implements Callable<Integer> {
             return new Source(content.place(), new WeatherSource.Imported(content.weather()), content.lowestDegC() < 0);
         }
         Stations stations = StationTable.load();
-        Station station = stations.find(name)
+        Station station = stations.byLabel(name)
                 .orElseThrow(() -> new InputProblems(new Problem(
                         "SITE",
                         "'" + name + "'",
