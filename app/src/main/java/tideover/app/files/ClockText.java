@@ -26,7 +26,7 @@ final class ClockText {
         }
         int hours = Integer.parseInt(match.group(1));
         int minutes = Integer.parseInt(match.group(2));
-        boolean inDay = hours < 24 && minutes < 60 || hours == 24 && minutes == 0;
+        boolean inDay = (hours < 24 && minutes < 60) || (hours == 24 && minutes == 0);
         return inDay ? hours + minutes / 60.0 : Double.NaN;
     }
 

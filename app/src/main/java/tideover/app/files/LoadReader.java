@@ -156,7 +156,7 @@ final class LoadReader {
             field.problem("a stretch without length", "two different times of day", "The whole day is 00:00 to 24:00.");
             return null;
         }
-        if (hours > window.lengthHours()) {
+        if (hours > window.lengthHours() + TimedLoad.TOUCHING_H) {
             field.child("hours")
                     .problem(
                             Reading.quoted(field.child("hours").shown()),
@@ -164,7 +164,7 @@ final class LoadReader {
                             "");
             return null;
         }
-        return new Need.HoursInWindow(hours, window);
+        return new Need.HoursInWindow(Math.min(hours, window.lengthHours()), window);
     }
 
     private static List<DayWindow> windows(Field field) {
@@ -184,7 +184,7 @@ final class LoadReader {
                 continue;
             }
             for (DayWindow other : windows) {
-                if (window.overlapHours(other.fromHour(), other.lengthHours()) > 0) {
+                if (window.overlapHours(other.fromHour(), other.lengthHours()) > TimedLoad.TOUCHING_H) {
                     item.problem(
                             Reading.quoted(typed),
                             "stretches that do not overlap",

@@ -4,6 +4,7 @@ import de.siegmar.fastcsv.reader.CommentStrategy;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
+import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
@@ -102,13 +103,13 @@ public final class PartsFile {
     static List<Part> read(Reading reading, String text, String name, @Nullable String plansCurrency) {
         List<Part> parts = new ArrayList<>();
         Map<String, String> sourceById = new HashMap<>();
-        Prices prices = new Prices(name, plansCurrency);
+        Prices prices = new Prices(plansCurrency);
         Header header = null;
         try (CsvReader<CsvRecord> records = CsvReader.builder()
                 .commentStrategy(CommentStrategy.SKIP)
                 .allowUnclosedQuote(false)
-                .allowExtraFields(true)
-                .allowMissingFields(true)
+                .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
+                .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
                 .trimWhitespacesAroundQuotes(true)
                 .ofCsvRecord(text)) {
             for (CsvRecord row : records) {
@@ -143,7 +144,7 @@ public final class PartsFile {
             throw new UncheckedIOException(e); // a text in memory has no such fault
         }
         prices.tell(reading);
-        if (header == null || parts.isEmpty() && reading.flaws() == 0) {
+        if (header == null || (parts.isEmpty() && reading.flaws() == 0)) {
             reading.problem(name, "no part", "a header and at least one part", "");
         }
         return parts;
@@ -524,15 +525,13 @@ public final class PartsFile {
 
     /** Holds all prices of a file to one currency, the plan's. */
     private static final class Prices {
-        private final String file;
         private @Nullable String currency;
         private final boolean plansOwn;
         private @Nullable String firstOther;
         private String firstOtherAt = "";
         private int others;
 
-        Prices(String file, @Nullable String plansCurrency) {
-            this.file = file;
+        Prices(@Nullable String plansCurrency) {
             this.currency = plansCurrency;
             this.plansOwn = plansCurrency != null;
         }

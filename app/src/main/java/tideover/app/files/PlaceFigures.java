@@ -79,7 +79,7 @@ record PlaceFigures(@Nullable String name, double latDeg, double lonDeg, double 
 
     /** Hours that the sun itself keeps, to the whole hour. */
     static double sunZoneH(double lonDeg) {
-        return StrictMath.rint(lonDeg / 15);
+        return StrictMath.rint(lonDeg / 15) + 0.0; // no minus before a zero
     }
 
     static boolean isOddZone(double zoneH, double lonDeg) {

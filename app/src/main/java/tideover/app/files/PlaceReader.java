@@ -138,7 +138,7 @@ final class PlaceReader {
         double lonDeg = coordinate(block.child("longitude"), "E", "W", PlaceFigures.LONGITUDE);
         Field height = block.child("height");
         double elevM = height.isPresent() ? height.quantity(Measure.LENGTH, PlaceFigures.HEIGHT) : Double.NaN;
-        if (Double.isNaN(latDeg) || Double.isNaN(lonDeg) || height.isPresent() && Double.isNaN(elevM)) {
+        if (Double.isNaN(latDeg) || Double.isNaN(lonDeg) || (height.isPresent() && Double.isNaN(elevM))) {
             return null;
         }
         NearestStation nearest = stations.nearest(latDeg, lonDeg, elevM);
@@ -316,6 +316,16 @@ final class PlaceReader {
         }
         String last = items.get(11).shown();
         String unit = last.replaceFirst("^[-+\u2212]?[0-9.,]*\\s*", "");
+        if (unit.isEmpty()
+                && ownUnit == null
+                && !Quantities.bareNumber(last, "").wrong()) {
+            items.get(11)
+                    .problem(
+                            Reading.quoted(last),
+                            expected + ", the last with the unit of all",
+                            "Write " + last + " " + measure.unit() + ", if that is the unit.");
+            return null;
+        }
         List<Double> values = new ArrayList<>();
         for (Field item : items) {
             String typed = item.raw(measure.expected());

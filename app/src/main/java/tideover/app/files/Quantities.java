@@ -1,5 +1,6 @@
 package tideover.app.files;
 
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -35,6 +36,8 @@ final class Quantities {
 
         private final String words;
         private final String example;
+
+        @SuppressWarnings("ImmutableEnumChecker") // made by List.of, so it is
         private final List<String> units;
 
         Measure(String words, String example, String... units) {
@@ -87,16 +90,18 @@ final class Quantities {
     /** Reads a figure that must carry its unit. */
     static Outcome read(String typed, Measure measure) {
         String text = tidy(typed);
-        Outcome badNumber = numberTrouble(text, measure.expected());
-        if (badNumber != null) {
-            return badNumber;
-        }
         Matcher match = NUMBER_THEN_UNIT.matcher(text);
-        if (!match.matches()) {
-            return wrong(measure.expected(), "");
+        String digits = match.matches() ? match.group(1) : "";
+        String unit = match.matches() ? match.group(2) : "";
+        String known = SPELT.getOrDefault(unit, unit);
+        if (!digits.isEmpty() && digits.length() <= MOST_DIGITS && measure.units.contains(known)) {
+            double value = inEngineUnit(Double.parseDouble(digits), known, measure);
+            return new Outcome(value, digits + " " + known, null, "");
         }
-        String digits = match.group(1);
-        String unit = match.group(2).strip();
+        String trouble = numberTrouble(text);
+        if (digits.isEmpty() || trouble != null) {
+            return wrong(measure.expected(), trouble == null ? "" : trouble);
+        }
         if (unit.isEmpty() && measure == Measure.PERCENT) {
             double number = Double.parseDouble(digits);
             boolean share = number > 0 && number <= 1 && digits.contains(".");
@@ -109,29 +114,25 @@ final class Quantities {
                     measure.words() + " with its unit",
                     "Write " + digits + " " + measure.unit() + "." + others(measure));
         }
-        String known = SPELT.getOrDefault(unit, unit);
-        if (!measure.units.contains(known)) {
-            String accepted = measure.words() + " in " + String.join(" or ", measure.units);
-            String near = nearestUnit(unit, measure);
-            return wrong(accepted, near == null ? "" : "Write " + digits + " " + near + ".");
-        }
-        double value = inEngineUnit(Double.parseDouble(digits), known, measure);
-        return new Outcome(value, digits + " " + known, null, "");
+        String near = nearestUnit(unit, measure);
+        return wrong(
+                measure.words() + " in " + String.join(" or ", measure.units),
+                near == null ? "" : "Write " + digits + " " + near + ".");
     }
 
     /** Reads a bare number whose unit stands elsewhere (a column's name, a list's last figure). */
     static Outcome bareNumber(String typed, String expected) {
         String text = tidy(typed);
-        Outcome badNumber = numberTrouble(text, expected);
-        if (badNumber != null) {
-            return badNumber;
-        }
         Matcher match = NUMBER_THEN_UNIT.matcher(text);
-        if (!match.matches() || !match.group(2).isEmpty()) {
-            boolean unit = match.matches();
-            return wrong(expected, unit ? "Write the number alone, " + match.group(1) + "." : "");
+        boolean number = match.matches();
+        if (number && match.group(2).isEmpty() && text.length() <= MOST_DIGITS) {
+            return new Outcome(Double.parseDouble(text), text, null, "");
         }
-        return new Outcome(Double.parseDouble(match.group(1)), match.group(1), null, "");
+        String trouble = numberTrouble(text);
+        if (trouble != null) {
+            return wrong(expected, trouble);
+        }
+        return wrong(expected, number ? "Write the number alone, " + match.group(1) + "." : "");
     }
 
     /** A value in one of the measure's units, in the engine's unit. */
@@ -156,24 +157,25 @@ final class Quantities {
                 .strip();
     }
 
-    private static @Nullable Outcome numberTrouble(String text, String expected) {
+    /** What to do about a number in a form that we do not take; null where that is not what is wrong. */
+    private static @Nullable String numberTrouble(String text) {
         if (text.chars().filter(Character::isDigit).count() > MOST_DIGITS) {
-            return wrong(expected, "No figure here needs so many digits.");
+            return "No figure here needs so many digits.";
         }
         if (POWER_OF_TEN.matcher(text).matches()) {
-            return wrong(expected, "Write the number out in plain digits.");
+            return "Write the number out in plain digits.";
         }
         Matcher thousands = THOUSANDS.matcher(text);
         if (thousands.matches()) {
             String joined = thousands.group(1).replaceAll("[,' ]", "");
             String tail =
                     thousands.group(2) == null ? "" : " " + thousands.group(2).strip();
-            return wrong(expected, "Write thousands without a separator: " + joined + tail + ".");
+            return "Write thousands without a separator: " + joined + tail + ".";
         }
         Matcher comma = COMMA_NUMBER.matcher(text);
         if (comma.matches()) {
             String tail = comma.group(3).isBlank() ? "" : " " + comma.group(3).strip();
-            return wrong(expected, "Write a point, not a comma: " + comma.group(1) + "." + comma.group(2) + tail + ".");
+            return "Write a point, not a comma: " + comma.group(1) + "." + comma.group(2) + tail + ".";
         }
         return null;
     }
@@ -230,7 +232,7 @@ final class Quantities {
         put(spelt, "V", "volt", "volts");
         put(spelt, "A", "amp", "amps", "ampere", "amperes");
         put(spelt, "Hz", "hertz", "HZ");
-        return Map.copyOf(spelt);
+        return Collections.unmodifiableMap(spelt);
     }
 
     private static void put(Map<String, String> spelt, String unit, String... ways) {

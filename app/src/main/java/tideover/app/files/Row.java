@@ -71,15 +71,14 @@ final class Row {
 
     /** A number in the unit that the column's name says; NaN where wrong. */
     double number(String column, String what, String unit, Range range) {
-        String expected = what + ", " + range.words(unit);
         String text = cell(column);
         if (text.isEmpty()) {
-            tellEmpty(column, expected);
+            tellEmpty(column, what + ", " + range.words(unit));
             return Double.NaN;
         }
-        Quantities.Outcome outcome = Quantities.bareNumber(text, expected);
+        Quantities.Outcome outcome = Quantities.bareNumber(text, what);
         if (outcome.wrong()) {
-            problem(column, Reading.quoted(text), expected, outcome.suggestion());
+            problem(column, Reading.quoted(text), what + ", " + range.words(unit), outcome.suggestion());
             return Double.NaN;
         }
         double value = outcome.value();
@@ -89,7 +88,7 @@ final class Row {
             problem(
                     column,
                     Reading.quoted(text),
-                    expected,
+                    what + ", " + range.words(unit),
                     share
                             ? "Write " + Range.shown(100 * value, "") + " for " + Range.shown(100 * value, "%") + "."
                             : sign ? "What falls is negative: write -" + text + "." : "");

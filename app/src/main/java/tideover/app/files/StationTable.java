@@ -130,9 +130,10 @@ public final class StationTable {
         }
 
         void skipLine() {
-            while (at < bytes.length && bytes[at++] != '\n') {
-                continue;
+            while (at < bytes.length && bytes[at] != '\n') {
+                at++;
             }
+            at++;
         }
 
         void skip(int cells) {

@@ -32,7 +32,7 @@ final class SupplyText {
                 && plug.length() <= LONGEST_PLUG
                 && !plug.contains(",")
                 && plug.codePoints().noneMatch(Character::isISOControl);
-        if (!sound || ac != (hertzText != null) || ac && !(hertz >= 16 && hertz <= 400)) {
+        if (!sound || ac != (hertzText != null) || (ac && !(hertz >= 16 && hertz <= 400))) {
             return null;
         }
         return ac ? Supply.ac(volts, hertz, plug) : Supply.dc(volts, plug);

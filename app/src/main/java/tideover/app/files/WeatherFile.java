@@ -4,6 +4,7 @@ import de.siegmar.fastcsv.reader.CommentStrategy;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
+import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import java.io.BufferedInputStream;
 import java.io.EOFException;
 import java.io.FilterInputStream;
@@ -138,8 +139,8 @@ public final class WeatherFile {
                 CsvReader<CsvRecord> records = CsvReader.builder()
                         .commentStrategy(CommentStrategy.READ)
                         .allowUnclosedQuote(false)
-                        .allowExtraFields(true)
-                        .allowMissingFields(true)
+                        .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
+                        .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
                         .ofCsvRecord(text)) {
             @Nullable CsvRecord first = null;
             boolean headed = false;
@@ -260,7 +261,7 @@ public final class WeatherFile {
         if (reading.flaws() == before && (ghiAt < 0 || airAt < 0)) {
             tell(header, "no column \"" + (ghiAt < 0 ? "ghi_w_m2" : "air_c") + "\"", formExpected(), "");
         }
-        return reading.flaws() == before || ghiAt >= 0 && airAt >= 0;
+        return reading.flaws() == before || (ghiAt >= 0 && airAt >= 0);
     }
 
     private boolean tmy3Header(@Nullable CsvRecord station, CsvRecord header) {

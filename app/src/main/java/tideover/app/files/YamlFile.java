@@ -120,8 +120,9 @@ final class YamlFile {
         if (event instanceof NodeEvent node && node.getAnchor().isPresent()) {
             return "an anchor (&)";
         }
-        boolean tagged = event instanceof ScalarEvent scalar && scalar.getTag().isPresent()
-                || event instanceof CollectionStartEvent start && start.getTag().isPresent();
+        boolean tagged = (event instanceof ScalarEvent scalar && scalar.getTag().isPresent())
+                || (event instanceof CollectionStartEvent start
+                        && start.getTag().isPresent());
         return tagged ? "a tag (!)" : null;
     }
 }

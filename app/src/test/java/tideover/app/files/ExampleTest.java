@@ -4,9 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import tideover.engine.answer.Question;
 import tideover.engine.load.Load;
+import tideover.engine.part.Part;
+import tideover.engine.rig.Assembly;
 import tideover.engine.site.Stations;
 
 /** The scenario that comes with the program reads without a problem. */
@@ -25,6 +28,15 @@ class ExampleTest {
                 .sum();
         assertThat(whPerDay).isBetween(400.0, 900.0);
         assertThat(question.cautions()).isEmpty();
+    }
+
+    @Test
+    void theExampleRigIsMadeOfItsParts() {
+        List<Part> parts =
+                PlanFile.read(folder().resolve("plan.yaml"), STATIONS).parts();
+        RigFile.RigRequest rig = RigFile.read(folder().resolve("rig.yaml"), parts);
+
+        assertThat(Assembly.of(rig.chosen()).faults()).isEmpty();
     }
 
     /** Tests run in the module's folder, the examples lie beside it. */

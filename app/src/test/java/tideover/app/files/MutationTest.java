@@ -4,18 +4,24 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.fail;
 
 import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Random;
+import java.util.zip.GZIPOutputStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import tideover.engine.answer.Question;
 import tideover.engine.part.Part;
 import tideover.engine.why.InputProblems;
+import tideover.engine.why.Problem;
 
 /**
  * Damaged files: bytes flipped, struck out, doubled, cut off, chunks moved. Whatever comes of it, it is a question or a
@@ -23,7 +29,7 @@ import tideover.engine.why.InputProblems;
  */
 class MutationTest {
     private static final long SEED = Long.getLong("tideover.test.seed", 20_260_101);
-    private static final int ROUNDS = 1500;
+    private static final int ROUNDS = 800;
     private static final String RIG = """
             rig: Box and two panels
             parts:
@@ -77,6 +83,33 @@ class MutationTest {
         }
     }
 
+    @Test
+    void aDamagedWeatherFileGivesProblemsOrWeather(@TempDir Path folder) throws IOException {
+        byte[] sound = WeatherFileTest.tmy3().getBytes(StandardCharsets.UTF_8);
+        byte[] packed = packed(sound);
+        Random random = new Random(SEED + 3);
+        for (int round = 0; round < ROUNDS / 8; round++) {
+            byte[] file = damaged(round % 2 == 0 ? sound : packed, random);
+            Path path = folder.resolve("weather.csv");
+            Files.write(path, file);
+            try {
+                assertThat(WeatherFile.read(path).weather().years()).isEqualTo(1);
+            } catch (InputProblems told) {
+                assertThat(told.problems()).isNotEmpty();
+            } catch (RuntimeException e) {
+                fail("seed " + SEED + ", round " + round, e);
+            }
+        }
+    }
+
+    private static byte[] packed(byte[] sound) throws IOException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (OutputStream out = new GZIPOutputStream(bytes)) {
+            out.write(sound);
+        }
+        return bytes.toByteArray();
+    }
+
     /** 1 where the files were refused, 0 where they gave a question. */
     private static int read(int round, byte[] plan, byte[] parts) {
         Beside beside = name -> {
@@ -90,14 +123,15 @@ class MutationTest {
             assertThat(question.parts()).isNotEmpty();
             return 0;
         } catch (InputProblems told) {
-            told.problems().forEach(problem -> {
-                assertThat(problem.where()).isNotEmpty();
-                assertThat(problem.found()).isNotEmpty();
-                assertThat(problem.expected()).isNotEmpty();
-                assertThat(problem.sentence())
-                        .doesNotContainPattern("\\p{Cntrl}")
-                        .doesNotContain("null");
-            });
+            StringBuilder all = new StringBuilder();
+            for (Problem problem : told.problems()) {
+                all.append(problem.sentence());
+                boolean full = !problem.where().isEmpty()
+                        && !problem.found().isEmpty()
+                        && !problem.expected().isEmpty();
+                assertThat(full).as(problem.sentence()).isTrue();
+            }
+            assertThat(all.toString()).doesNotContainPattern("\\p{Cntrl}").doesNotContain("null");
             return 1;
         } catch (RuntimeException | StackOverflowError e) {
             return fail(

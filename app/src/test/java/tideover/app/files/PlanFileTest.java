@@ -8,9 +8,12 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalLong;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tideover.engine.answer.Question;
@@ -154,6 +157,34 @@ class PlanFileTest {
     }
 
     @Test
+    void aNeedMayFillItsStretch() {
+        for (int minute = 0; minute < 60; minute++) {
+            String need = String.format(Locale.ROOT, "{hours: 12 h, between: 08:%02d, and: 20:%02d}", minute, minute);
+            Question question = Sample.read(Sample.PLAN.replace("always on", need));
+
+            assertThat(question.loads().get(0).need()).isInstanceOf(Need.HoursInWindow.class);
+        }
+    }
+
+    /** Hours in fractions are not exact; that must not make neighbours of strangers. */
+    @Test
+    void stretchesMayTouch() {
+        Random random = new Random(1);
+        for (int round = 0; round < 200; round++) {
+            int[] minutes = random.ints(0, 1440).distinct().limit(8).sorted().toArray();
+            List<String> stretches = new ArrayList<>();
+            for (int i = 0; i < minutes.length; i++) {
+                int to = minutes[(i + 1) % minutes.length];
+                stretches.add(String.format(
+                        Locale.ROOT, "%02d:%02d-%02d:%02d", minutes[i] / 60, minutes[i] % 60, to / 60, to % 60));
+            }
+            Question question = Sample.read(Sample.PLAN.replace("17:00-23:00", String.join(", ", stretches)));
+
+            assertThat(((TimedLoad) question.loads().get(1)).windows()).hasSize(8);
+        }
+    }
+
+    @Test
     void monthsMayBeAllOrOneOrWrittenOut() {
         assertThat(months("all")).hasSize(12);
         assertThat(months("December")).containsExactly(11);
@@ -179,6 +210,63 @@ class PlanFileTest {
         assertThat(note(question, "Place").value())
                 .isEqualTo("46.00 N 123.90 W, climate of Astoria Regional Airport OR, 17 km away");
         assertThat(question.cautions()).isEmpty();
+    }
+
+    private static final String FIGURES = """
+            figures:
+                latitude: 57.6 deg N
+                longitude: 7.3 deg W
+                peak sun hours: [0.4, 1.1, 2.2, 3.9, 5.2, 5.2, 4.7, 3.8, 2.6, 1.3, 0.6, 0.3]
+                mean temperature: [41, 41, 43, 45, 50, 54, 57, 57, 54, 50, 45, 43 degF]
+                source: invented\
+            """;
+
+    @Test
+    void aPlaceMayBeTypedInFigures() {
+        Question question =
+                Sample.read(Sample.PLAN.replace(STATION, FIGURES).replace("  coldest on record: -14 degC\n", ""));
+        WeatherSource.Generated weather = (WeatherSource.Generated) question.weather();
+
+        assertThat(question.place()).isEqualTo(new Place("57.60 N 7.30 W", 57.6, -7.3, 0, 0));
+        assertThat(weather.climate().ghiKwhM2Day().at(11)).isEqualTo(0.3);
+        assertThat(weather.climate().meanDegC().at(0)).isCloseTo(5, offset(1e-9));
+        assertThat(weather.climate().source()).isEqualTo("invented");
+        assertThat(note(question, "Sun, month by month").value())
+                .isEqualTo("0.4, 1.1, 2.2, 3.9, 5.2, 5.2, 4.7, 3.8, 2.6, 1.3, 0.6, 0.3");
+        assertThat(question.lowestDegC()).isNaN();
+        assertThat(question.cautions())
+                .containsExactly(
+                        "plan.yaml:2 place.coldest on record: nothing tells how cold it gets; the rules take a bad"
+                                + " case. Add \"coldest on record:\".");
+    }
+
+    @Test
+    void figuresAreReadWithCare() {
+        assertThat(figures("3.8, 2.6, 1.3, 0.6, 0.3]", "3.8]"))
+                .containsExactly(
+                        "plan.yaml:6 place.figures.peak sun hours: found 8 figures, expected twelve peak sun hours,"
+                                + " January first.");
+        assertThat(figures("43 degF]", "43]"))
+                .containsExactly(
+                        "plan.yaml:7 place.figures.mean temperature[12]: found \"43\", expected twelve mean temperatures,"
+                                + " January first, the last with the unit of all. Write 43 degC, if that is the unit.");
+        assertThat(figures("41, 41", "41, 441"))
+                .containsExactly(
+                        "plan.yaml:7 place.figures.mean temperature[2]: found \"441\", expected a temperature from -60"
+                                + " degC to 50 degC.");
+        assertThat(figures("0.3]", "2.6]"))
+                .singleElement()
+                .asString()
+                .startsWith("plan.yaml:6 place.figures.peak sun hours: found dec: clearness ")
+                .endsWith("Sun is for the horizontal, January first; check latitude and order.");
+        assertThat(figures("    source: invented", ""))
+                .containsExactly(
+                        "plan.yaml:3 place.figures: found no \"source:\", expected where the figures are from, in a few"
+                                + " words.");
+    }
+
+    private static List<String> figures(String from, String to) {
+        return Sample.problemsIn(Sample.PLAN.replace(STATION, FIGURES.replace(from, to)));
     }
 
     @Test

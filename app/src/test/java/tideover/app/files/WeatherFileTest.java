@@ -70,7 +70,8 @@ class WeatherFileTest {
         return PLACE_LINES + HEADER + "\n" + String.join("\n", rows) + "\n";
     }
 
-    private static String tmy3() {
+    /** A typical year made up here. */
+    static String tmy3() {
         StringBuilder text = new StringBuilder("999999,\"MADE-UP HILL\",PA,-5.0,40.000,-75.000,120\r\n");
         text.append("Date (MM/DD/YYYY),Time (HH:MM),ETR (W/m^2),GHI (W/m^2),DHI (W/m^2),Dry-bulb (C)\r\n");
         for (int hour = 0; hour < ModelYear.HOURS; hour++) {

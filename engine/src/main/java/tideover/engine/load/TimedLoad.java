@@ -8,6 +8,9 @@ import tideover.engine.site.RoomKind;
 public record TimedLoad(
         String name, Supply supply, double runningW, boolean essential, List<DayWindow> windows, RoomKind room)
         implements Load {
+    /** Windows that touch, such as 12:10 to 12:50 and 12:50 to 13:00, may seem to overlap by a rounding error. */
+    public static final double TOUCHING_H = 1e-9;
+
     public TimedLoad {
         Require.text("name", name);
         Require.above(0, "runningW", runningW, "W");
@@ -17,12 +20,12 @@ public record TimedLoad(
         for (DayWindow window : windows) {
             hours += window.lengthHours();
             for (DayWindow other : windows) {
-                if (other != window && window.overlapHours(other.fromHour(), other.lengthHours()) > 0) {
+                if (other != window && window.overlapHours(other.fromHour(), other.lengthHours()) > TOUCHING_H) {
                     throw new IllegalArgumentException("windows of " + name + " overlap");
                 }
             }
         }
-        Require.within(0, 24, "hours on", hours, "h");
+        Require.within(0, 24 + TOUCHING_H, "hours on", hours, "h");
     }
 
     @Override
