@@ -24,12 +24,12 @@ final class SearchedSection {
         SearchedSection section = new SearchedSection(answer, list);
         List<Rated> front = list.front();
         return new Page.Searched(
-                section.rated("Others within a tenth of that price", answer.nearTies(), MOST_ROWS),
+                section.rated("Others within a tenth of that price", list.nearTies(), MOST_ROWS),
                 front.isEmpty()
                         ? null
                         : FrontFigure.of(answer, list, section.rows("Price against share", front, front.size())),
-                section.rated("Met the target, and missed it when confirmed", answer.unconfirmed(), MOST_ROWS),
-                section.rated("Nearest below the target", list.misses(MOST_ROWS), MOST_ROWS),
+                section.rated("Met the target, and missed it when confirmed", list.unconfirmed(), MOST_ROWS),
+                section.rated("Nearest below the target", list.misses(), MOST_ROWS),
                 section.looked(),
                 section.rejected());
     }
@@ -48,7 +48,7 @@ final class SearchedSection {
                 .figures("mass");
         for (Rated one : rows.subList(0, Math.min(rows.size(), most))) {
             table.row(
-                    String.valueOf(list.numberOf(one)),
+                    String.valueOf(one.number()),
                     one.rig().words(),
                     Words.money(one.price().totalCents(), answer.question().currency()),
                     Words.percent(one.share()),
@@ -64,10 +64,10 @@ final class SearchedSection {
                 : "";
         return String.format(
                 Locale.ROOT,
-                "%,d rigs were looked at; %,d kept every rule and the budget; %,d of those meet the target.%s",
+                "%,d rigs can be put together from these parts; %,d keep every rule and the budget and are numbered from the"
+                        + " cheapest.%s",
                 list.looked(),
-                list.ranked().size(),
-                list.meetCount(),
+                list.kept(),
                 over);
     }
 
