@@ -13,6 +13,7 @@ final class FrontFigure {
     private static final double LEFT = 34;
     private static final double RIGHT = 14;
     private static final double TOP = 26;
+    private static final double LABEL_HALF_WIDTH = 28;
 
     private final List<Rated> front;
     private final double target;
@@ -43,7 +44,7 @@ final class FrontFigure {
         Axis share = new Axis(0, 100, bottom, TOP);
         Axis price = prices(width, mostTicks);
         Svg svg = Svg.told(id, width, height, "Price against share", told());
-        svg.textFrom("note", 0, 11, "carried, of 100");
+        svg.textFrom("axisName", 0, 11, "carried, of 100");
         for (double tick : share.ticks(5)) {
             svg.line(tick == 0 ? "axis" : "grid", LEFT, share.of(tick), width - RIGHT, share.of(tick));
             svg.textUpTo("tick", LEFT - 5, share.of(tick) + 4, String.format(Locale.ROOT, "%.0f", tick));
@@ -52,9 +53,9 @@ final class FrontFigure {
             svg.line("axis", price.of(tick), bottom, price.of(tick), bottom + 4);
             svg.textAround("tick", price.of(tick), bottom + 16, String.format(Locale.ROOT, "%,.0f", tick));
         }
-        svg.textAround("note", (LEFT + width - RIGHT) / 2, bottom + 32, "price in all, " + currency);
+        svg.textAround("axisName", (LEFT + width - RIGHT) / 2, bottom + 32, "price in all, " + currency);
         svg.line("asked", LEFT, share.of(100 * target), width - RIGHT, share.of(100 * target));
-        svg.textFrom("label", LEFT + 4, share.of(100 * target) - 5, "asked " + Words.percent(target));
+        svg.textFrom("label", LEFT + 4, share.of(100 * target) + 14, "asked " + Words.percent(target));
         double[] xs = new double[front.size() + 1];
         double[] ys = new double[front.size()];
         for (int i = 0; i < front.size(); i++) {
@@ -62,22 +63,26 @@ final class FrontFigure {
             ys[i] = share.of(100 * front.get(i).share());
         }
         xs[front.size()] = width - RIGHT;
-        svg.path("twentieth", Svg.steps(xs, ys));
+        svg.path("front", Svg.steps(xs, ys));
         for (int i = 0; i < front.size(); i++) {
             svg.dot(isWinner(front.get(i)) ? "mark" : "step", xs[i], ys[i], isWinner(front.get(i)) ? 5 : 2.6);
             if (isWinner(front.get(i))) {
-                label(svg, width, xs[i], ys[i]);
+                label(svg, xs, ys, i, width, bottom);
             }
         }
         return svg.done();
     }
 
-    private static void label(Svg svg, double width, double x, double y) {
-        if (x < width * 0.75) {
-            svg.textFrom("label strong", x + 8, y + 17, "this rig");
-        } else {
-            svg.textUpTo("label strong", x - 8, y + 17, "this rig");
+    /** Under the steps, where the drawing is empty, with a line up to the dot. */
+    private static void label(Svg svg, double[] xs, double[] ys, int at, double width, double bottom) {
+        double middle = Math.min(xs[at] + 20, width - RIGHT - LABEL_HALF_WIDTH);
+        double lowest = ys[at];
+        for (int i = at; i >= 0 && xs[i + 1] > middle - LABEL_HALF_WIDTH; i--) {
+            lowest = Math.max(lowest, ys[i]);
         }
+        double y = Math.min(bottom - 6, lowest + 30);
+        svg.line("axis", xs[at], ys[at] + 6, middle, y - 12);
+        svg.textAround("label strong", middle, y, "this rig");
     }
 
     private Axis prices(double width, int mostTicks) {

@@ -7,10 +7,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.StringJoiner;
+import java.util.stream.Collectors;
 import tideover.engine.answer.Answer;
 import tideover.engine.answer.ProvenRig;
 import tideover.engine.answer.Question;
 import tideover.engine.load.Load;
+import tideover.engine.load.Need;
+import tideover.engine.load.TimedLoad;
 import tideover.engine.outage.Outage;
 import tideover.engine.proof.CarriedShare;
 import tideover.engine.site.Place;
@@ -103,8 +106,8 @@ public final class HtmlReport {
     private static Table loads(Question question) {
         Table.Builder table = Table.titled("What must stay on")
                 .words("load")
-                .figures("runs at")
-                .figures("wants a day")
+                .figures("runs\u00a0at")
+                .figures("wants a\u00a0day")
                 .words("")
                 .words("owed")
                 .words("plugs into");
@@ -114,10 +117,18 @@ public final class HtmlReport {
                     String.format(Locale.ROOT, "%.4g W", load.runningW()).replaceAll("\\.?0+ W", " W"),
                     String.format(Locale.ROOT, "%,.0f Wh", load.wantedWhPerDay()),
                     load.essential() ? "essential" : "nice to have",
-                    load.need().words(),
+                    owed(load),
                     load.supply().words());
         }
         return table.done();
+    }
+
+    private static String owed(Load load) {
+        return load instanceof TimedLoad timed
+                ? timed.windows().stream()
+                        .map(window -> Need.clock(window.fromHour()) + " to " + Need.clock(window.toHour()))
+                        .collect(Collectors.joining(", "))
+                : load.need().words();
     }
 
     private static String asked(Question question) {
@@ -136,26 +147,23 @@ public final class HtmlReport {
     }
 
     private static Table inputs(List<MarginNote> notes) {
-        Table.Builder table = Table.titled("Every input")
-                .words("input")
-                .words("value")
-                .words("known as")
-                .words("from");
+        Table.Builder table =
+                Table.titled("Every input").words("input").words("value").words("known from");
         for (MarginNote note : notes) {
-            table.row(note.name(), note.value(), note.basis().words(), note.source());
+            table.row(note.name(), note.value(), note.basis().words() + ": " + note.source());
         }
         return table.done();
     }
 
     private static String inputsOf(List<MarginNote> notes) {
-        StringJoiner kinds = new StringJoiner(", ");
+        StringJoiner kinds = new StringJoiner("; ");
         for (Basis basis : Basis.values()) {
             long count = notes.stream().filter(note -> note.basis() == basis).count();
             if (count > 0) {
-                kinds.add(count + " " + basis.words());
+                kinds.add(basis.words() + " " + count);
             }
         }
-        return "Of " + Counted.of(notes.size(), "input") + ": " + kinds + ".";
+        return "How each of " + Counted.of(notes.size(), "input") + " is known: " + kinds + ".";
     }
 
     private static String foot(Answer answer, String version) {

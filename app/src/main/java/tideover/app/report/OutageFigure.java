@@ -15,13 +15,13 @@ import tideover.engine.quantity.ModelYear;
  */
 final class OutageFigure {
     private static final double WIDTH = 330;
-    private static final double HEIGHT = 268;
+    private static final double HEIGHT = 286;
     private static final double LEFT = 34;
     private static final double RIGHT = 8;
-    private static final double CHARGE_TOP = 34;
-    private static final double CHARGE_BOTTOM = 120;
-    private static final double POWER_TOP = 150;
-    private static final double POWER_BOTTOM = 226;
+    private static final double CHARGE_TOP = 36;
+    private static final double CHARGE_BOTTOM = 122;
+    private static final double POWER_TOP = 168;
+    private static final double POWER_BOTTOM = 244;
     private static final double DAY_NAME_WIDTH = 38;
 
     /** More points than this are not told apart at the drawing's size: they are drawn as means of a few steps. */
@@ -61,15 +61,14 @@ final class OutageFigure {
         Axis power = new Axis(0, Axis.roundUp(mostW, 3), POWER_BOTTOM, POWER_TOP);
         Svg svg = Svg.told(id, WIDTH, HEIGHT, name, told()).hatching();
         svg.textFrom("label strong", 0, 11, name);
-        svg.textFrom("note", 0, 27, "charge, % of usable");
+        svg.textFrom("axisName", 0, 27, "charge, % of usable");
         for (double tick : List.of(0.0, 50.0, 100.0)) {
             grid(svg, charge, tick);
         }
-        svg.textFrom("note", 0, POWER_TOP - 8, "watts:");
-        svg.rect("sun", 38, POWER_TOP - 15, 14, 8).line("sunEdge", 38, POWER_TOP - 15, 52, POWER_TOP - 15);
-        svg.textFrom("note", 56, POWER_TOP - 8, "sun could give");
-        svg.line("load", 138, POWER_TOP - 11, 154, POWER_TOP - 11);
-        svg.textFrom("note", 158, POWER_TOP - 8, "loads want");
+        svg.rect("sun", 0, POWER_TOP - 17, 14, 8).line("sunEdge", 0, POWER_TOP - 17, 14, POWER_TOP - 17);
+        svg.textFrom("axisName", 19, POWER_TOP - 9, "the sun could give, W");
+        svg.line("load", 168, POWER_TOP - 13, 182, POWER_TOP - 13);
+        svg.textFrom("axisName", 187, POWER_TOP - 9, "the loads want, W");
         for (double tick : power.ticks(3)) {
             grid(svg, power, tick);
         }
@@ -112,7 +111,7 @@ final class OutageFigure {
             svg.textAround("tick", time.of(tick), POWER_BOTTOM + 16, String.format(Locale.ROOT, "%.0f", tick));
         }
         svg.textAround(
-                "note",
+                "axisName",
                 (time.at() + time.until()) / 2,
                 POWER_BOTTOM + 32,
                 "hours since the start at " + String.format(Locale.ROOT, "%02d:00", trace.startHour() % 24));
@@ -141,13 +140,9 @@ final class OutageFigure {
         }
         if (!carried()) {
             double at = time.of(trace.hoursCarried());
-            svg.line("fell", at, CHARGE_TOP - 4, at, CHARGE_BOTTOM);
+            svg.line("fell", at, CHARGE_TOP - 4, at, CHARGE_BOTTOM).line("fell", at, POWER_TOP, at, POWER_BOTTOM);
             String words = String.format(Locale.ROOT, "short from %.1f h", cut(trace.hoursCarried()));
-            if (at > WIDTH / 2) {
-                svg.textUpTo("label strong", Math.min(WIDTH - RIGHT, at + 40), CHARGE_TOP - 7, words);
-            } else {
-                svg.textFrom("label strong", Math.max(LEFT + 80, at - 20), CHARGE_TOP - 7, words);
-            }
+            svg.textUpTo("label strong", WIDTH - RIGHT, 11, words);
         }
     }
 

@@ -75,11 +75,13 @@ public record Page(
      * What the search found beside the rig.
      *
      * @param nearTies    null where there are none; so for each list
+     * @param littleMore  a near tie that carries more, and what it costs more; empty where there is none
      * @param front       null where no rig kept the rules and the budget
      * @param looked      how many rigs were looked at, and how many were left
      */
     public record Searched(
             @Nullable Table nearTies,
+            String littleMore,
             @Nullable Figure front,
             @Nullable Table unconfirmed,
             @Nullable Table misses,

@@ -68,8 +68,8 @@ final class ProvenSection {
         ShareStrip strip = new ShareStrip(all, outage.targetShare());
         Table.Builder table = Table.titled("Outages carried")
                 .words("outages that begin")
-                .figures("carried, of 100")
-                .figures("90 % interval")
+                .figures("carried, of\u00a0100")
+                .figures("90\u00a0% interval")
                 .figures("walked")
                 .drawing(strip.scale());
         share(table, strip, "at every hour of " + Words.months(outage.months()), proof.share());
@@ -84,10 +84,15 @@ final class ProvenSection {
     private static void share(Table.Builder table, ShareStrip strip, String name, CarriedShare share) {
         table.row(
                 name,
-                share.carried() == share.outages() ? "all walked" : Words.percent(share.share()),
-                Words.percent(share.low()) + " to " + Words.percent(share.high()),
+                share.carried() == share.outages() ? "all walked" : tenths(share.share()),
+                tenths(share.low()) + " to " + tenths(share.high()),
                 String.format(Locale.ROOT, "%,d", share.outages()),
                 strip.of(share));
+    }
+
+    /** Hundredths with one decimal, so that a column of them lines up; cut off, not rounded up. */
+    private static String tenths(double share) {
+        return String.format(Locale.ROOT, "%.1f", Math.floor(share * 1000 + 1e-9) / 10);
     }
 
     private String interval() {
@@ -137,10 +142,14 @@ final class ProvenSection {
                     binding.words(),
                     100 * binding.shareGain());
         }
+        boolean allCarried = proof.share().carried() == proof.share().outages();
         return binding.meanHoursGain() > LEAST_SHOWN_HOURS
                 ? String.format(
                         Locale.ROOT,
-                        "nothing within the hours asked; beyond them %s: %s would give %.1f h more on average",
+                        "%s %s: %s would give %.1f h more on average",
+                        allCarried
+                                ? "nothing within the hours asked; beyond them"
+                                : "no single step carries one more outage to its end;",
                         binding.limit(),
                         binding.words(),
                         binding.meanHoursGain())
@@ -151,7 +160,7 @@ final class ProvenSection {
         Table.Builder table = Table.titled("Each limit lifted in turn")
                 .words("limit")
                 .words("what if")
-                .figures("more carried, of 100")
+                .figures("more carried, of\u00a0100")
                 .figures("more hours on average");
         for (Lift lift : proof.lifts()) {
             table.row(
@@ -180,7 +189,7 @@ final class ProvenSection {
                 .figures("")
                 .words("part")
                 .figures("price")
-                .words("price of")
+                .shortWords("price of")
                 .figures("mass");
         for (Chosen chosen : rig.rig().chosen()) {
             Listing listing = chosen.part().listing();

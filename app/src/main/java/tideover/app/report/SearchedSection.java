@@ -1,10 +1,12 @@
 package tideover.app.report;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.answer.Answer;
+import tideover.engine.answer.ProvenRig;
 import tideover.engine.search.Rated;
 import tideover.engine.search.Shortlist;
 
@@ -25,6 +27,7 @@ final class SearchedSection {
         List<Rated> front = list.front();
         return new Page.Searched(
                 section.rated("Others within a tenth of that price", list.nearTies(), MOST_ROWS),
+                section.littleMore(),
                 front.isEmpty()
                         ? null
                         : FrontFigure.of(answer, list, section.rows("Price against share", front, front.size())),
@@ -44,7 +47,7 @@ final class SearchedSection {
                 .figures("no.")
                 .words("rig")
                 .figures("price")
-                .figures("of 100")
+                .figures("of\u00a0100")
                 .figures("mass");
         for (Rated one : rows.subList(0, Math.min(rows.size(), most))) {
             table.row(
@@ -55,6 +58,26 @@ final class SearchedSection {
                     String.format(Locale.ROOT, "%.1f kg", one.rig().massKg()));
         }
         return table.done();
+    }
+
+    /** The best near tie where it carries more than the winner: what a little more money would buy. */
+    private String littleMore() {
+        ProvenRig winner = answer.rig();
+        Rated best = list.nearTies().stream()
+                .max(Comparator.comparingDouble(Rated::share)
+                        .thenComparing(Comparator.comparingInt(Rated::number).reversed()))
+                .orElse(null);
+        if (winner == null
+                || best == null
+                || best.share() <= winner.proof().share().share()) {
+            return "";
+        }
+        long moreCents = best.price().totalCents() - winner.price().totalCents();
+        return "No. " + best.number() + " carries " + Words.of100(best.share()) + " for "
+                + (moreCents == 0
+                        ? "the same price"
+                        : Words.money(moreCents, answer.question().currency()) + " more")
+                + ", by the screening.";
     }
 
     private String looked() {

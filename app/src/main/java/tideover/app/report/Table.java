@@ -15,6 +15,8 @@ public record Table(String caption, List<Column> columns, List<Row> rows) {
     public enum Kind {
         WORDS("words"),
         FIGURES("figures"),
+        /** Words too short to be broken. */
+        SHORT("short"),
         /** Our own SVG, written by {@link Svg} and not escaped again; says nothing that the figures do not say. */
         DRAWING("drawing");
 
@@ -59,6 +61,11 @@ public record Table(String caption, List<Column> columns, List<Row> rows) {
 
         Builder words(String head) {
             columns.add(new Column(head, Kind.WORDS));
+            return this;
+        }
+
+        Builder shortWords(String head) {
+            columns.add(new Column(head, Kind.SHORT));
             return this;
         }
 

@@ -17,7 +17,7 @@ import tideover.engine.quantity.Series;
 final class TideLineFigure {
     private static final double TOP = 28;
     private static final double LEFT = 34;
-    private static final double RIGHT = 62;
+    private static final double NARROW = 500;
     private static final double LABEL_GAP = 14;
 
     private final TideLine tide;
@@ -40,23 +40,24 @@ final class TideLineFigure {
     }
 
     private String drawn(String id, double width, double height, int mostTicks) {
+        double edge = width - (width < NARROW ? 66 : 92);
         double bottom = height - 40;
-        Axis week = new Axis(0, ModelYear.WEEKS, LEFT, width - RIGHT);
-        Axis day = new Axis(0, ModelYear.DAYS, LEFT, width - RIGHT);
+        Axis week = new Axis(0, ModelYear.WEEKS, LEFT, edge);
+        Axis day = new Axis(0, ModelYear.DAYS, LEFT, edge);
         Axis hours = new Axis(0, tide.capHours(), bottom, TOP);
         Svg svg = Svg.told(id, width, height, "Tide line", told()).hatching();
-        svg.textFrom("note", 0, 11, "hours carried");
+        svg.textFrom("axisName", 0, 11, "hours carried");
         for (double tick : hours.hourTicks(mostTicks)) {
             if (tick < tide.capHours() || tick == 0) {
-                svg.line("grid", LEFT, hours.of(tick), width - RIGHT, hours.of(tick));
+                svg.line("grid", LEFT, hours.of(tick), edge, hours.of(tick));
                 if (Math.abs(hours.of(tick) - hours.of(tide.capHours())) > 11) {
                     svg.textUpTo("tick", LEFT - 5, hours.of(tick) + 4, String.format(Locale.ROOT, "%.0f", tick));
                 }
             }
         }
-        svg.line("grid", LEFT, TOP, width - RIGHT, TOP);
+        svg.line("grid", LEFT, TOP, edge, TOP);
         svg.textUpTo("tick", LEFT - 5, TOP + 4, tide.capHours() + "+");
-        months(svg, day, bottom, width < 500);
+        months(svg, day, bottom, width < NARROW);
         double[] xs = new double[ModelYear.WEEKS + 1];
         for (int i = 0; i <= ModelYear.WEEKS; i++) {
             xs[i] = week.of(i);
@@ -73,8 +74,8 @@ final class TideLineFigure {
         svg.path("median", Svg.steps(xs, heights(tide.medianHours(), hours)));
         svg.path("twentieth", Svg.steps(xs, heights(tide.oneIn20Hours(), hours)));
         svg.path("worst", worstLine);
-        svg.line("asked", LEFT, hours.of(tide.askedHours()), width - RIGHT, hours.of(tide.askedHours()));
-        labels(svg, width, bottom, hours);
+        svg.line("asked", LEFT, hours.of(tide.askedHours()), edge, hours.of(tide.askedHours()));
+        labels(svg, edge, width < NARROW, bottom, hours);
         return svg.done();
     }
 
@@ -98,7 +99,7 @@ final class TideLineFigure {
         }
         svg.line("axis", day.until(), bottom, day.until(), bottom + 4);
         svg.textAround(
-                "note",
+                "axisName",
                 (day.at() + day.until()) / 2,
                 bottom + 36,
                 narrow
@@ -107,18 +108,20 @@ final class TideLineFigure {
     }
 
     /** Names beside the ends of the lines, moved apart where the ends lie close. */
-    private void labels(Svg svg, double width, double bottom, Axis hours) {
+    private void labels(Svg svg, double edge, boolean narrow, double bottom, Axis hours) {
         record Label(String words, double y, String style) {}
         int last = ModelYear.WEEKS - 1;
         List<Label> labels = Stream.of(
                         new Label("median", hours.of(tide.medianHours().at(last)), "median"),
                         new Label("1 in 20", hours.of(tide.oneIn20Hours().at(last)), "twentieth"),
                         new Label("worst", hours.of(tide.worstHours().at(last)), "worst"),
-                        new Label("asked " + tide.askedHours(), hours.of(tide.askedHours()), "asked"))
+                        new Label(
+                                narrow ? "asked" : "asked " + tide.askedHours() + " h",
+                                hours.of(tide.askedHours()),
+                                "asked"))
                 .sorted(Comparator.comparingDouble(Label::y))
                 .toList();
         double[] places = Axis.apart(labels.stream().mapToDouble(Label::y).toArray(), LABEL_GAP, TOP, bottom - 2);
-        double edge = width - RIGHT;
         for (int i = 0; i < places.length; i++) {
             svg.line(labels.get(i).style() + " thin", edge, labels.get(i).y(), edge + 12, places[i]);
             svg.textFrom("label", edge + 15, places[i] + 4, labels.get(i).words());

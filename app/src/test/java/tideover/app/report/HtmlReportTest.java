@@ -151,6 +151,40 @@ class HtmlReportTest {
         }
     }
 
+    /** WCAG 2.1, success criterion 1.4.3: 4.5 to 1 for text, by its definition of relative luminance. */
+    @Test
+    void everyTextColourStandsOutFromThePaperInLightDarkAndPrint() {
+        String page = HtmlReport.of(MET, "9.9");
+        List<String> papers = found(page, "--paper: (#\\w+)");
+        List<String> styles = found(page, ":root \\{([^}]*--paper[^}]*)\\}");
+        assertThat(styles).hasSize(3).hasSameSizeAs(papers);
+        for (int i = 0; i < styles.size(); i++) {
+            for (String name : List.of("ink", "soft", "tide")) {
+                String colour = found(styles.get(i), "--" + name + ": (#\\w+)").get(0);
+                assertThat(contrast(colour, papers.get(i)))
+                        .as(name + " " + colour + " on " + papers.get(i))
+                        .isGreaterThan(4.5);
+            }
+        }
+    }
+
+    private static double contrast(String one, String other) {
+        double a = luminance(one);
+        double b = luminance(other);
+        return (Math.max(a, b) + 0.05) / (Math.min(a, b) + 0.05);
+    }
+
+    private static double luminance(String colour) {
+        String hex = colour.length() == 4 ? colour.substring(1).replaceAll("(.)", "$1$1") : colour.substring(1);
+        double[] weights = {0.2126, 0.7152, 0.0722};
+        double sum = 0;
+        for (int i = 0; i < 3; i++) {
+            double c = Integer.parseInt(hex.substring(2 * i, 2 * i + 2), 16) / 255.0;
+            sum += weights[i] * (c <= 0.03928 ? c / 12.92 : Math.pow((c + 0.055) / 1.055, 2.4));
+        }
+        return sum;
+    }
+
     @Test
     void bothSidesOfTheEnergyTableAddUpToTheSame() {
         Proof proof = Objects.requireNonNull(MET.rig()).proof();
