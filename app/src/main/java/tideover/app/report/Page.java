@@ -1,0 +1,90 @@
+package tideover.app.report;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * All that the page of an answer shows, in its order, as words, tables and drawings. The template adds headings and
+ * nothing else.
+ *
+ * @param place    name and position
+ * @param verdict  whether the target is met, in a few words
+ * @param failings what keeps it from being met; empty where it is
+ * @param proof    null where no rig was proven
+ * @param search   null where one given rig was proven
+ * @param inputsOf how many inputs are known how well
+ * @param foot     seed, years, step, version
+ */
+public record Page(
+        String title,
+        String about,
+        String place,
+        String verdict,
+        boolean meets,
+        List<String> failings,
+        String sentence,
+        String weather,
+        List<String> cautions,
+        @Nullable Proven proof,
+        @Nullable Searched search,
+        Table loads,
+        String asked,
+        Table inputs,
+        String inputsOf,
+        String foot) {
+    public Page {
+        failings = List.copyOf(failings);
+        cautions = List.copyOf(cautions);
+    }
+
+    /** A name and what is to be said of it. */
+    public record Fact(String name, String words) {}
+
+    /**
+     * What full simulation of one rig gave.
+     *
+     * @param facts    hours carried, without sun, what binds
+     * @param outages  the worst and the median
+     * @param wanting  what the mean outage wanted and did not get
+     * @param without  months without a failure
+     * @param rig      way of building and mass
+     */
+    public record Proven(
+            Table shares,
+            String interval,
+            List<Fact> facts,
+            Figure tideLine,
+            List<Figure> outages,
+            Table energy,
+            String wanting,
+            String without,
+            Table starts,
+            Table allStarts,
+            String binds,
+            Table lifts,
+            String rig,
+            Table parts,
+            Table rules) {
+        public Proven {
+            facts = List.copyOf(facts);
+            outages = List.copyOf(outages);
+        }
+    }
+
+    /**
+     * What the search found beside the rig.
+     *
+     * @param nearTies    null where there are none; so for each list
+     * @param littleMore  a near tie that carries more, and what it costs more; empty where there is none
+     * @param front       null where no rig kept the rules and the budget
+     * @param looked      how many rigs were looked at, and how many were left
+     */
+    public record Searched(
+            @Nullable Table nearTies,
+            String littleMore,
+            @Nullable Figure front,
+            @Nullable Table unconfirmed,
+            @Nullable Table misses,
+            String looked,
+            @Nullable Table rejected) {}
+}

@@ -1,0 +1,238 @@
+package tideover.app.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import tideover.engine.answer.Answer;
+import tideover.engine.answer.ProvenRig;
+import tideover.engine.outage.Outage;
+import tideover.engine.part.Listing;
+import tideover.engine.proof.CarriedShare;
+import tideover.engine.proof.Lift;
+import tideover.engine.proof.Proof;
+import tideover.engine.proof.TideLine;
+import tideover.engine.quantity.Series;
+import tideover.engine.rig.Chosen;
+import tideover.engine.why.Finding;
+import tideover.engine.why.Verdict;
+
+/** The page's part about one proven rig. */
+final class ProvenSection {
+    /** Gains below this many hundredths of a share, or of an hour, are shown as none. */
+    private static final double LEAST_SHOWN_HOURS = 0.05;
+
+    private final Answer answer;
+    private final ProvenRig rig;
+    private final Proof proof;
+    private final Outage outage;
+    private final String currency;
+
+    private ProvenSection(Answer answer, ProvenRig rig) {
+        this.answer = answer;
+        this.rig = rig;
+        this.proof = rig.proof();
+        this.outage = answer.question().outage();
+        this.currency = answer.question().currency();
+    }
+
+    static Page.Proven of(Answer answer, ProvenRig rig) {
+        ProvenSection section = new ProvenSection(answer, rig);
+        Proof proof = rig.proof();
+        return new Page.Proven(
+                section.shares(),
+                section.interval(),
+                section.facts(),
+                TideLineFigure.of(proof.tideLine(), section.outage, proof.years()),
+                List.of(
+                        OutageFigure.of("median", "Median outage", proof.median(), section.outage),
+                        OutageFigure.of("worst", "Worst outage", proof.worst(), section.outage)),
+                EnergyTable.of(proof.energy(), proof.share().outages()),
+                EnergyTable.wanting(proof.energy(), proof.share().outages()),
+                section.without(),
+                StartsTable.brief(proof.starts(), section.outage),
+                StartsTable.full(proof.starts()),
+                section.binds(),
+                section.lifts(),
+                section.rigWords(),
+                section.parts(),
+                section.rules());
+    }
+
+    private Table shares() {
+        List<CarriedShare> all = new ArrayList<>(List.of(proof.share(), proof.darkest(), proof.coldest()));
+        CarriedShare confirmed = rig.confirmed();
+        if (confirmed != null) {
+            all.add(confirmed);
+        }
+        ShareStrip strip = new ShareStrip(all, outage.targetShare());
+        Table.Builder table = Table.titled("Outages carried")
+                .words("outages that begin")
+                .figures("carried, of\u00a0100")
+                .figures("90\u00a0% interval")
+                .figures("walked")
+                .drawing(strip.scale());
+        share(table, strip, "at every hour of " + Words.months(outage.months()), proof.share());
+        share(table, strip, "on the darkest twentieth of those days", proof.darkest());
+        share(table, strip, "on the coldest twentieth", proof.coldest());
+        if (confirmed != null) {
+            share(table, strip, "at every hour, on " + answer.options().confirmYears() + " other years", confirmed);
+        }
+        return table.done();
+    }
+
+    private static void share(Table.Builder table, ShareStrip strip, String name, CarriedShare share) {
+        table.row(
+                name,
+                share.carried() == share.outages() ? "all walked" : tenths(share.share()),
+                tenths(share.low()) + " to " + tenths(share.high()),
+                String.format(Locale.ROOT, "%,d", share.outages()),
+                strip.of(share));
+    }
+
+    /** Hundredths with one decimal, so that a column of them lines up; cut off, not rounded up. */
+    private static String tenths(double share) {
+        return String.format(Locale.ROOT, "%.1f", Math.floor(share * 1000 + 1e-9) / 10);
+    }
+
+    private String interval() {
+        String confirming = rig.confirmed() == null
+                ? " This weather cannot be drawn again, so nothing confirms the share on other years."
+                : "";
+        return "Interval of the first row: " + proof.share().interval().words() + "." + confirming;
+    }
+
+    private List<Page.Fact> facts() {
+        TideLine tide = proof.tideLine();
+        Series hours = proof.hoursCarried();
+        double oneIn20 = hours.at(Math.max(0, (int) Math.ceil(hours.length() * 0.05) - 1));
+        return List.of(
+                new Page.Fact(
+                        "Hours carried",
+                        "worst " + Words.hours(hours.at(0), tide) + ", 1 in 20 " + Words.hours(oneIn20, tide)
+                                + ", median " + Words.hours(hours.at((hours.length() - 1) / 2), tide) + "; asked "
+                                + tide.askedHours() + " h"),
+                new Page.Fact("With no sun at all", noSun()),
+                new Page.Fact("What binds", binds()));
+    }
+
+    private String noSun() {
+        double least = Double.POSITIVE_INFINITY;
+        double most = 0;
+        for (int hour = 0; hour < proof.noSunHours().length(); hour++) {
+            least = Math.min(least, proof.noSunHours().at(hour));
+            most = Math.max(most, proof.noSunHours().at(hour));
+        }
+        return String.format(
+                Locale.ROOT, "%.0f to %.0f h, by the hour in which it begins", Math.floor(least), Math.floor(most));
+    }
+
+    private String without() {
+        return "Without a failure: " + Words.monthsWithoutFailure(proof) + ". That is none in "
+                + Counted.of(proof.years(), "simulated year") + ", which is not never.";
+    }
+
+    private String binds() {
+        Lift binding = proof.binding();
+        if (binding.shareGain() > 0) {
+            return String.format(
+                    Locale.ROOT,
+                    "%s: %s would carry %.1f more of 100",
+                    binding.limit(),
+                    binding.words(),
+                    100 * binding.shareGain());
+        }
+        boolean allCarried = proof.share().carried() == proof.share().outages();
+        return binding.meanHoursGain() > LEAST_SHOWN_HOURS
+                ? String.format(
+                        Locale.ROOT,
+                        "%s %s: %s would give %.1f h more on average",
+                        allCarried
+                                ? "nothing within the hours asked; beyond them"
+                                : "no single step carries one more outage to its end;",
+                        binding.limit(),
+                        binding.words(),
+                        binding.meanHoursGain())
+                : "nothing, in the years simulated";
+    }
+
+    private Table lifts() {
+        Table.Builder table = Table.titled("Each limit lifted in turn")
+                .words("limit")
+                .words("what if")
+                .figures("more carried, of\u00a0100")
+                .figures("more hours on average");
+        for (Lift lift : proof.lifts()) {
+            table.row(
+                    lift.limit(),
+                    lift.words(),
+                    String.format(Locale.ROOT, "%+.1f", 100 * lift.shareGain()).replace("+0.0", "0"),
+                    String.format(Locale.ROOT, "%+.1f h", lift.meanHoursGain()).replace("+0.0 h", "0 h"));
+        }
+        return table.done();
+    }
+
+    private String rigWords() {
+        return String.format(
+                Locale.ROOT,
+                "Way of building: %s. Usable store %,.0f Wh, panels rated %,.0f W, %.1f kg in all, heaviest single"
+                        + " piece %.1f kg.",
+                rig.rig().route().words(),
+                proof.figures().capacityWh(),
+                proof.figures().arrayRatedW(),
+                rig.rig().massKg(),
+                rig.rig().heaviestKg());
+    }
+
+    private Table parts() {
+        Table.Builder table = Table.titled("Parts and prices")
+                .figures("")
+                .words("part")
+                .figures("price")
+                .shortWords("price of")
+                .figures("mass");
+        for (Chosen chosen : rig.rig().chosen()) {
+            Listing listing = chosen.part().listing();
+            table.row(
+                    String.valueOf(chosen.count()),
+                    listing.name() + " (" + listing.id() + ", "
+                            + listing.condition().name().toLowerCase(Locale.ROOT) + ")",
+                    Words.money(chosen.count() * listing.priceCents(), currency),
+                    listing.pricedOn().toString(),
+                    String.format(Locale.ROOT, "%.1f kg", chosen.count() * listing.massKg()));
+        }
+        table.row(
+                "",
+                "small parts: the plan's own allowance for wire, fuses and the like",
+                Words.money(rig.price().smallPartsCents(), currency),
+                "",
+                "");
+        table.styled(
+                "total",
+                "",
+                "in all",
+                Words.money(rig.price().totalCents(), currency),
+                "",
+                String.format(Locale.ROOT, "%.1f kg", rig.rig().massKg()));
+        return table.done();
+    }
+
+    private Table rules() {
+        Table.Builder table = Table.titled("What the rules say of it")
+                .words("")
+                .words("finding")
+                .figures("margin")
+                .words("known from");
+        for (Finding finding : rig.findings()) {
+            table.styled(
+                    finding.verdict() == Verdict.FAIL ? "total" : "",
+                    Objects.requireNonNull(finding.verdict()).name().toLowerCase(Locale.ROOT),
+                    finding.sentence(),
+                    Double.isNaN(finding.margin())
+                            ? ""
+                            : String.format(Locale.ROOT, "%,.4g %s", finding.margin(), finding.unit()),
+                    finding.basis().words() + ": " + finding.source());
+        }
+        return table.done();
+    }
+}
