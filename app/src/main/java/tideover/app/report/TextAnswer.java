@@ -228,7 +228,7 @@ public final class TextAnswer {
                     Words.money(one.price().totalCents(), answer.question().currency()),
                     Words.percent(one.share()),
                     one.rig().massKg());
-            wrapped(lead, one.rig().words());
+            line(lead + one.rig().id());
         }
         if (rows.size() > MOST_ROWS) {
             line("          and " + (rows.size() - MOST_ROWS) + " more");

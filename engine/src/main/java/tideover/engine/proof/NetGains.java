@@ -46,9 +46,9 @@ public final class NetGains {
                 sunBusW = new double[stretch.hours()];
                 sunnyWh = new double[stretch.hours() * stepsPerHour];
             }
+            sunPerRatedW.copyRound(stretch.firstStartHour(), sunBusW);
             for (int hour = 0; hour < sunBusW.length; hour++) {
-                int weatherHour = stretch.weatherHour(hour, sunPerRatedW.length());
-                sunBusW[hour] = gains.sunBusW(rig.arrayRatedW() * sunPerRatedW.at(weatherHour));
+                sunBusW[hour] = gains.sunBusW(rig.arrayRatedW() * sunBusW[hour]);
             }
             gains.fill(sunBusW, darkDayWh, sunnyWh);
             visitor.visit(sunnyWh, darkDayWh, stretch.starts());

@@ -36,9 +36,4 @@ record Stretch(int year, int firstStartHour, int starts, int tailHours) {
     int hours() {
         return starts + tailHours;
     }
-
-    /** The hour of the weather years behind an hour of this stretch. */
-    int weatherHour(int hourOfStretch, int weatherHours) {
-        return (firstStartHour + hourOfStretch) % weatherHours;
-    }
 }

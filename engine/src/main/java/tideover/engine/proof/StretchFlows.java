@@ -45,8 +45,9 @@ final class StretchFlows {
             sunBusW = new double[stretch.hours()];
             gainWh = new double[stretch.hours() * stepsPerHour];
         }
+        sunPerRatedW.copyRound(stretch.firstStartHour(), arrayW);
         for (int hour = 0; hour < arrayW.length; hour++) {
-            arrayW[hour] = rig.arrayRatedW() * sunPerRatedW.at(stretch.weatherHour(hour, sunPerRatedW.length()));
+            arrayW[hour] *= rig.arrayRatedW();
             sunBusW[hour] = gains.sunBusW(arrayW[hour]);
         }
         gains.fill(sunBusW, darkGainWh, gainWh);

@@ -21,6 +21,12 @@ final class Walk {
 
     private double storedWh;
 
+    /** The short walk's store, the lowest it has been, and when it ran empty. */
+    private double walkedWh;
+
+    private double walkedLowestWh;
+    private double failedAtHours;
+
     /** Hours of the step in which essential and nice-to-have loads were served, and when the first gap began. */
     private double essentialHours;
 
@@ -42,33 +48,67 @@ final class Walk {
      * @param lowestWh one element: the lowest store within the first {@code judgedHours}, 0 where it ran empty
      */
     double essentialHours(int startHour, int capHours, int judgedHours, double[] lowestWh) {
-        int start = startHour * flows.stepsPerHour;
         int steps = capHours * flows.stepsPerHour;
-        int judged = judgedHours * flows.stepsPerHour;
+        int judged = Math.min(steps, judgedHours * flows.stepsPerHour);
         int dark = Math.min(steps, panelsOutSteps);
+        walkedWh = startWh;
+        walkedLowestWh = startWh;
+        int step = followDark(startHour, 0, Math.min(dark, judged));
+        if (step < 0) {
+            lowestWh[0] = 0;
+            return failedAtHours;
+        }
+        step = follow(startHour, step, judged);
+        if (step < 0) {
+            lowestWh[0] = 0;
+            return failedAtHours;
+        }
+        lowestWh[0] = Math.max(0, walkedLowestWh);
+        step = followDark(startHour, step, dark);
+        step = step < 0 ? step : follow(startHour, step, steps);
+        return step < 0 ? failedAtHours : capHours;
+    }
+
+    /** Follows the store over sunny steps {@code from} to {@code to} of the outage; {@code to}, or -1 where it ran empty. */
+    private int follow(int startHour, int from, int to) {
         double[] gainWh = flows.gainWh;
+        int start = startHour * flows.stepsPerHour;
         double full = rig.capacityWh();
-        double wh = startWh;
-        double lowest = wh;
-        for (int i = 0; i < steps; i++) {
-            double gain = i < dark ? flows.darkGainWh[(start + i) % flows.stepsPerDay] : gainWh[start + i];
-            double next = wh + gain;
-            // Well-guessed branches: several times as fast here as Math.min, which also looks for NaN.
+        double wh = walkedWh;
+        double lowest = walkedLowestWh;
+        for (int i = from; i < to; i++) {
+            double next = wh + gainWh[start + i];
             if (next > full) {
                 next = full;
             } else if (next < lowest) {
                 if (next < -EMPTY_WH) {
-                    lowestWh[0] = i < judged ? 0 : lowest;
-                    return (i + Math.max(0, wh) / -gain) * flows.stepHours;
+                    failedAtHours = (i + Math.max(0, wh) / -gainWh[start + i]) * flows.stepHours;
+                    return -1;
                 }
-                if (i < judged) {
-                    lowest = next;
-                }
+                lowest = next;
             }
             wh = next;
         }
-        lowestWh[0] = Math.max(0, lowest);
-        return capHours;
+        walkedWh = wh;
+        walkedLowestWh = lowest;
+        return Math.max(from, to);
+    }
+
+    /** The same before the panels are out. */
+    private int followDark(int startHour, int from, int to) {
+        int ofDay = (startHour * flows.stepsPerHour + from) % flows.stepsPerDay;
+        for (int i = from; i < to; i++) {
+            double gain = flows.darkGainWh[ofDay];
+            ofDay = ofDay + 1 == flows.stepsPerDay ? 0 : ofDay + 1;
+            double next = walkedWh + gain;
+            if (next < -EMPTY_WH) {
+                failedAtHours = (i + Math.max(0, walkedWh) / -gain) * flows.stepHours;
+                return -1;
+            }
+            walkedWh = next;
+            walkedLowestWh = Math.min(walkedLowestWh, next);
+        }
+        return Math.max(from, to);
     }
 
     /**

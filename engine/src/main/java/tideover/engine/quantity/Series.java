@@ -37,6 +37,18 @@ public final class Series {
         return sum;
     }
 
+    /** Copies {@code into.length} figures from {@code from} on, going round from the last to the first. */
+    public void copyRound(int from, double[] into) {
+        int at = from % values.length;
+        int done = 0;
+        while (done < into.length) {
+            int run = Math.min(into.length - done, values.length - at);
+            System.arraycopy(values, at, into, done, run);
+            done += run;
+            at = 0;
+        }
+    }
+
     public double[] toArray() {
         return values.clone();
     }
