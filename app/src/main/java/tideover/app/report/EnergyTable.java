@@ -52,9 +52,9 @@ final class EnergyTable {
 
     private Table table() {
         Table.Builder table = Table.titled("Energy of the mean outage")
-                .words("")
+                .words("where")
                 .figures("Wh per outage")
-                .drawing("");
+                .drawing("as a bar");
         double most = 1;
         for (Entry entry : comes) {
             most = Math.max(most, entry.wh());

@@ -108,7 +108,7 @@ public final class HtmlReport {
                 .words("load")
                 .figures("runs\u00a0at")
                 .figures("wants a\u00a0day")
-                .words("")
+                .words("kind")
                 .words("owed")
                 .words("plugs into");
         for (Load load : question.loads()) {

@@ -186,7 +186,7 @@ final class ProvenSection {
 
     private Table parts() {
         Table.Builder table = Table.titled("Parts and prices")
-                .figures("")
+                .figures("count")
                 .words("part")
                 .figures("price")
                 .shortWords("price of")
@@ -219,7 +219,7 @@ final class ProvenSection {
 
     private Table rules() {
         Table.Builder table = Table.titled("What the rules say of it")
-                .words("")
+                .words("verdict")
                 .words("finding")
                 .figures("margin")
                 .words("known from");
@@ -230,7 +230,8 @@ final class ProvenSection {
                     finding.sentence(),
                     Double.isNaN(finding.margin())
                             ? ""
-                            : String.format(Locale.ROOT, "%,.4g %s", finding.margin(), finding.unit()),
+                            : String.format(Locale.ROOT, "%,.1f", finding.margin())
+                                            .replace(".0", "") + " " + finding.unit(),
                     finding.basis().words() + ": " + finding.source());
         }
         return table.done();

@@ -16,7 +16,7 @@ final class StartsTable {
     /** Carried per hundred for blocks of hours; what stays below the target is in brackets. */
     static Table brief(StartTable starts, Outage outage) {
         Table.Builder table = Table.titled("Carried, of 100 outages that begin in these hours")
-                .words("");
+                .words("month");
         for (int from = 0; from < 24; from += BLOCK_HOURS) {
             table.figures(String.format(Locale.ROOT, "%02d-%02d", from, from + BLOCK_HOURS));
         }
@@ -49,7 +49,7 @@ final class StartsTable {
     /** Every count, as carried of walked where the hours of a month differ. */
     static Table full(StartTable starts) {
         Table.Builder table = Table.titled("Outages carried, by month and start hour")
-                .words("")
+                .words("month")
                 .figures("walked each hour");
         for (int hour = 0; hour < 24; hour++) {
             table.figures(String.format(Locale.ROOT, "%02d", hour));
