@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 
 /** Files that the program writes: whole or not at all. */
 final class Output {
@@ -25,10 +26,11 @@ final class Output {
     /** Into a file beside it first, then moved over it, so that a failure leaves the old one. */
     static void write(Path file, Writing writing) {
         Path target = file.toAbsolutePath();
-        Path beside = null;
+        Path beside = target.resolveSibling(
+                "." + target.getFileName() + "." + ProcessHandle.current().pid() + ".part");
         try {
-            beside = Files.createTempFile(target.getParent(), ".tideover", ".part");
-            try (BufferedWriter writer = Files.newBufferedWriter(beside, StandardCharsets.UTF_8)) {
+            try (BufferedWriter writer = Files.newBufferedWriter(
+                    beside, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
                 writing.to(writer);
             }
             Files.move(beside, target, StandardCopyOption.REPLACE_EXISTING);
@@ -36,9 +38,7 @@ final class Output {
             throw new UncheckedIOException(
                     file + " cannot be written: " + e.getClass().getSimpleName() + " " + e.getMessage() + ".", e);
         } finally {
-            if (beside != null) {
-                beside.toFile().delete();
-            }
+            beside.toFile().delete();
         }
     }
 }

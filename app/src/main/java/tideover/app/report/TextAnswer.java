@@ -86,8 +86,7 @@ public final class TextAnswer {
                 "Without a failure",
                 Words.monthsWithoutFailure(proof) + " (none in " + proof.years()
                         + (proof.years() == 1 ? " year)" : " years)"));
-        Lift binding = proof.binding();
-        row("What binds", binds(binding));
+        row("What binds", binds(proof));
         row("Worst outage", outage(proof.worst()));
         row("Median outage", outage(proof.median()));
     }
@@ -103,7 +102,8 @@ public final class TextAnswer {
                 Locale.ROOT, "%.0f to %.0f h, by the hour in which it begins", Math.floor(least), Math.floor(most));
     }
 
-    private static String binds(Lift lift) {
+    private static String binds(Proof proof) {
+        Lift lift = proof.binding();
         if (lift.shareGain() > 0) {
             return String.format(
                     Locale.ROOT,
@@ -112,10 +112,18 @@ public final class TextAnswer {
                     lift.words(),
                     100 * lift.shareGain());
         }
+        if (proof.share().carried() < proof.share().outages()) {
+            return String.format(
+                    Locale.ROOT,
+                    "no single step carries one more to its end; %s: %s gives %.1f h more on average",
+                    lift.limit(),
+                    lift.words(),
+                    lift.meanHoursGain());
+        }
         return lift.meanHoursGain() > 0.05
                 ? String.format(
                         Locale.ROOT,
-                        "nothing within the hours asked; beyond them %s: %s would give %.1f h more on average",
+                        "nothing within the hours asked; beyond them %s: %s gives %.1f h more on average",
                         lift.limit(),
                         lift.words(),
                         lift.meanHoursGain())

@@ -23,16 +23,15 @@ public final class Words {
         if (answer.rig() == null) {
             return nothing(answer);
         }
-        String rig = answer.rig().rig().words();
         String price = money(answer.rig().price().totalCents(), question.currency());
         String lead;
         if (answer.shortlist() != null) {
-            lead = "The least that will do costs " + price + ": " + rig + " carries ";
+            lead = "The least that will do costs " + price + " and carries ";
         } else {
-            lead = rig + " (" + price + ") " + (answer.meets() ? "" : "does not meet the target: it ") + "carries ";
+            lead = "This rig costs " + price + (answer.meets() ? "" : ", misses the target") + " and carries ";
         }
         return lead + share(answer.rig().proof().share(), answer.years()) + " " + outages(question) + confirmed(answer)
-                + ".";
+                + ": " + answer.rig().rig().words() + ".";
     }
 
     private static String nothing(Answer answer) {
@@ -68,9 +67,9 @@ public final class Words {
     /** Such as "97.3 of 100 (90 % interval 96.1 to 98.0)". */
     public static String share(CarriedShare share, int years) {
         String figure = share.carried() == share.outages()
-                ? String.format(Locale.ROOT, "all %,d walked in %d years,", share.outages(), years)
+                ? String.format(Locale.ROOT, "all %,d walked in %d years, 100 of 100", share.outages(), years)
                 : of100(share.share());
-        return figure + " (90 % interval " + percent(share.low()) + " to " + percent(share.high()) + ")";
+        return figure + " (90 % interval " + percent(share.low()) + " to " + percentUp(share.high()) + ")";
     }
 
     /** Such as "outages of 72 h that begin in nov, dec, jan". */
@@ -116,12 +115,20 @@ public final class Words {
         return percent(share) + " of 100";
     }
 
-    /** A share in hundredths with one decimal where it has one, cut off. */
+    /** A share in hundredths with one decimal, cut off; 0 and 100 stand alone. */
     public static String percent(double share) {
-        double tenths = Math.floor(share * 1000 + 1e-9) / 10;
-        return tenths == Math.rint(tenths)
-                ? String.format(Locale.ROOT, "%.0f", tenths)
-                : String.format(Locale.ROOT, "%.1f", tenths);
+        return tenths(Math.floor(share * 1000 + 1e-9));
+    }
+
+    /** The same, taken up to the next tenth, for the upper end of an interval. */
+    public static String percentUp(double share) {
+        return tenths(Math.ceil(share * 1000 - 1e-9));
+    }
+
+    private static String tenths(double tenths) {
+        return tenths == 0 || tenths == 1000
+                ? String.format(Locale.ROOT, "%.0f", tenths / 10)
+                : String.format(Locale.ROOT, "%.1f", tenths / 10);
     }
 
     /** Hours, those at the cap as "144 h or more". */

@@ -84,11 +84,17 @@ public final class Advisor {
                 options.stepsPerHour(),
                 question.outage(),
                 workers);
+        // Candidates are judged while the confirming years are drawn: neither knows of the other.
+        Candidates[] candidates = new Candidates[1];
+        workers.forEach(2, piece -> {
+            if (piece == 0) {
+                candidates[0] = candidates(question);
+            } else if (question.weather().canDrawAgain()) {
+                confirming = sky(options.confirmSeed(), options.confirmYears());
+            }
+        });
         Shortlist list = search.shortlist(
-                candidates(question),
-                question.loads(),
-                rated -> holds(rated.rig()),
-                share -> progress.at("screening", share));
+                candidates[0], question.loads(), rated -> holds(rated.rig()), share -> progress.at("screening", share));
         Rated winner = list.winner();
         return answer(list, winner == null ? null : proven(winner.rig(), confirm(winner.rig())), winner != null);
     }

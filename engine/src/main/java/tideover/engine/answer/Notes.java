@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import tideover.engine.proof.PlaneWeather;
+import tideover.engine.quantity.PlainNumber;
 import tideover.engine.site.Weather;
 import tideover.engine.why.Basis;
 import tideover.engine.why.MarginNote;
@@ -23,7 +24,7 @@ final class Notes {
                 "seed", options.seed() + ", confirmed on " + options.confirmSeed(), Basis.GUESS, "program option"));
         notes.add(new MarginNote(
                 "simulation step",
-                String.format(Locale.ROOT, "%.4g min", 60.0 / options.stepsPerHour()),
+                PlainNumber.of(60.0 / options.stepsPerHour()) + " min",
                 Basis.GUESS,
                 "program option; the store's events fall at their instant inside a step"));
         notes.add(new MarginNote(

@@ -1,6 +1,7 @@
 package tideover.engine.load;
 
 import java.util.Locale;
+import tideover.engine.quantity.PlainNumber;
 import tideover.engine.quantity.Require;
 
 /** What a load owes its people. Kept or not kept is judged from this, never from watts. */
@@ -45,8 +46,7 @@ public sealed interface Need permits Need.AlwaysOn, Need.HoursInWindow {
 
         @Override
         public String words() {
-            return String.format(
-                    Locale.ROOT, "%.4g h between %s and %s", hours, clock(window.fromHour()), clock(window.toHour()));
+            return PlainNumber.of(hours) + " h between " + clock(window.fromHour()) + " and " + clock(window.toHour());
         }
     }
 

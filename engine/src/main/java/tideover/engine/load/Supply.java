@@ -1,6 +1,6 @@
 package tideover.engine.load;
 
-import java.util.Locale;
+import tideover.engine.quantity.PlainNumber;
 import tideover.engine.quantity.Require;
 
 /**
@@ -42,8 +42,7 @@ public record Supply(Current current, double volts, double hertz, String plug) {
 
     /** Such as "120 V AC 60 Hz, NEMA 5-15". */
     public String words() {
-        return isAc()
-                ? String.format(Locale.ROOT, "%.0f V AC %.0f Hz, %s", volts, hertz, plug)
-                : String.format(Locale.ROOT, "%.4g V DC, %s", volts, plug).replaceAll("\\.0+ V", " V");
+        String current = isAc() ? " V AC " + PlainNumber.of(hertz) + " Hz, " : " V DC, ";
+        return PlainNumber.of(volts) + current + plug;
     }
 }

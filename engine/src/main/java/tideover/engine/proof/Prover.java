@@ -59,10 +59,11 @@ public final class Prover {
         Starts starts = walkAll(setting, WHOLE_YEAR, capHours);
         StormDays storms = StormDays.of(weather, outage.months());
         int[] ranked = ranked(starts, outage);
+        CarriedShare all = shareWhere(starts, outage, day -> true);
         return new Proof(
                 setting.rig(),
                 weather.years(),
-                shareWhere(starts, outage, day -> true),
+                all,
                 shareWhere(starts, outage, storms::isDarkest),
                 shareWhere(starts, outage, storms::isColdest),
                 sortedHours(starts, outage),
@@ -72,7 +73,7 @@ public final class Prover {
                 trace(setting, ranked[0]),
                 trace(setting, ranked[(ranked.length - 1) / 2]),
                 energy(setting),
-                lifts(rig, loads, setting));
+                lifts(rig, loads, setting, all.share() < 1 ? outage.hours() : capHours));
     }
 
     /** One outage, step by step, from any hour of the weather years. */
@@ -254,13 +255,16 @@ public final class Prover {
     /** A figure a quarter larger: enough to see a gain, small enough to be bought. */
     private static final double QUARTER_MORE = 1.25;
 
-    private List<Lift> lifts(Rig rig, List<Load> loads, Setting base) {
+    /**
+     * @param capHours how far hours are followed: to the asked length, or beyond it where no outage fails
+     */
+    private List<Lift> lifts(Rig rig, List<Load> loads, Setting base, int capHours) {
         Outage outage = base.outage();
         RigFigures figures = base.rig();
         List<Lift> lifts = new ArrayList<>();
-        double[] before = score(base);
+        double[] before = score(base, capHours);
         Lifting lifting = (limit, words, lifted) -> {
-            double[] after = score(lifted);
+            double[] after = score(lifted, capHours);
             lifts.add(new Lift(limit, words, after[0] - before[0], after[1] - before[1]));
         };
         lifting.add(
@@ -313,9 +317,9 @@ public final class Prover {
     }
 
     /** Carried share and mean hours carried over the asked months. */
-    private double[] score(Setting setting) {
+    private double[] score(Setting setting, int capHours) {
         Outage outage = setting.outage();
-        Starts starts = walkAll(setting, outage.months(), CAP_TIMES * outage.hours());
+        Starts starts = walkAll(setting, outage.months(), capHours);
         double hours = 0;
         int carried = 0;
         int walked = 0;

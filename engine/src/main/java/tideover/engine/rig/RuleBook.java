@@ -146,9 +146,9 @@ public final class RuleBook {
                         Verdict.CAUTION,
                         Basis.MAKER,
                         "outlet count in the parts file",
-                        "%s share %d outlet(s) %s: a listed strip or splitter is needed.",
+                        "%s share %s %s: a listed strip or splitter is needed.",
                         names,
-                        outlet.count(),
+                        outlet.count() == 1 ? "one outlet" : outlet.count() + " outlets",
                         outlet.supply().words()));
             }
         }
