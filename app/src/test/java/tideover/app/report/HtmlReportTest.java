@@ -75,7 +75,7 @@ class HtmlReportTest {
     @Test
     void whatIsNotMetSaysWhy() {
         String text = parsed(HtmlReport.of(NOT_MET, "9.9")).getDocumentElement().getTextContent();
-        assertThat(text).contains("Does not meet the target: 90 of 100").contains("It carries ");
+        assertThat(text).contains("Does not meet the target: 90.0 of 100").contains("It carries ");
         String nothing =
                 parsed(HtmlReport.of(NOTHING, "9.9")).getDocumentElement().getTextContent();
         assertThat(nothing).contains("Nothing meets the target").contains("Nearest below the target");
