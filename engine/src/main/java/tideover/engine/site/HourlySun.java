@@ -10,10 +10,10 @@ import tideover.engine.sun.SunYear;
  * Spreads a day's irradiation over its hours. The hourly clearness index is a trend over the day plus a disturbance that
  * remembers the hour before, held between a floor and what the clearest air lets through; the sum over the day is kept.
  *
- * <p>Trend by Collares-Pereira &amp; Rabl 1979 (Solar Energy 22, 155; coefficients from memory): in proportion to
- * {@code a + b cos w}, {@code a = .409 + .5016 sin(ws - 60 deg)}, {@code b = .6609 - .4767 sin(ws - 60 deg)}, w the hour
- * angle, ws that of sunset. Disturbance after Graham &amp; Hollands 1990 (Solar Energy 44, 333): standard deviation
- * {@code .16 sin(pi Kt / .90)} (from memory), lag-1 correlation .54 +- .14 (their abstract).
+ * <p>The trend is the long-term shape of the day by Collares-Pereira &amp; Rabl ({@link SunYear#hourShare}). The disturbance
+ * follows Graham &amp; Hollands 1990 (Solar Energy 44, 333): standard deviation {@code .16 sin(pi Kt / .90)} (from memory),
+ * lag-1 correlation .54 +- .14 (their abstract). It is added, not multiplied, and normal, where theirs is bent to a beta
+ * distribution; the bounds do the bending here. One object serves one thread: it keeps a working row.
  */
 final class HourlySun {
     /**
@@ -55,27 +55,20 @@ final class HourlySun {
     }
 
     private void lookAtDay(SunYear sun, int day) {
-        double noon = sun.solarNoonHour(day);
-        double sunrise = sun.sunriseHour(day);
-        double sunset = Double.isNaN(sunrise) ? Math.PI : hourAngle((noon - sunrise + 24) % 24);
-        double trendWh = 0;
         double capWh = 0;
-        for (int i = 0; i < 24; i++) {
-            int hour = day * 24 + i;
+        for (int hour = day * 24; hour < day * 24 + 24; hour++) {
             outsideWm2[hour] = sun.horizontalWm2(hour);
+            outsideWh[day] += outsideWm2[hour];
+        }
+        for (int hour = day * 24; hour < day * 24 + 24; hour++) {
             if (outsideWm2[hour] > 0) {
-                trend[hour] = trend(hourAngle(i + 0.5 - noon), sunset);
+                trend[hour] = sun.hourShare(hour) * outsideWh[day] / outsideWm2[hour];
                 cap[hour] =
                         CLEAREST * StrictMath.exp(-CLEAREST_PER_AIR_MASS / Math.max(LOWEST_SINE, sun.cosZenith(hour)));
-                outsideWh[day] += outsideWm2[hour];
-                trendWh += trend[hour] * outsideWm2[hour];
                 capWh += cap[hour] * outsideWm2[hour];
             }
         }
         if (outsideWh[day] > 0) {
-            for (int hour = day * 24; hour < day * 24 + 24; hour++) {
-                trend[hour] *= outsideWh[day] / trendWh;
-            }
             capMean[day] = capWh / outsideWh[day];
             spreadFactor[day] = spreadFactor(day);
         }
@@ -95,17 +88,6 @@ final class HourlySun {
         }
         meanSquare /= outsideWh[day] * outsideWh[day];
         return Math.min(MOST_SPREAD_FACTOR, 1 / StrictMath.sqrt(Math.max(1e-9, 1 - meanSquare)));
-    }
-
-    /** Clearness of an hour by its angle from noon, against that of the day; angles in radians, beyond sunset as at sunset. */
-    static double trend(double hourAngle, double sunset) {
-        double turned = StrictMath.sin(sunset - Math.PI / 3);
-        double cosine = Math.max(StrictMath.cos(hourAngle), StrictMath.cos(sunset));
-        return 0.409 + 0.5016 * turned + (0.6609 - 0.4767 * turned) * cosine;
-    }
-
-    private static double hourAngle(double hours) {
-        return hours * (Math.PI / 12);
     }
 
     /**

@@ -41,7 +41,7 @@ public final class WeatherGenerator {
                         day * 24);
             }
         }
-        Series airDegC = new HourlyAir(climate, sun).hours(days);
+        Series airDegC = new HourlyAir(climate, sun, recipe).hours(days);
         return new Weather(
                 years,
                 Series.owning(ghiWm2),

@@ -32,7 +32,7 @@ class GeneratorAgainstTableTest {
                 station.place().lonDeg(),
                 station.place().zoneH());
         DailyRecipe recipe = new DailyRecipe(station.place(), climate, sun);
-        HourlyAir air = new HourlyAir(climate, sun);
+        HourlyAir air = new HourlyAir(climate, sun, recipe);
         double[] sunKwhM2 = new double[12];
         double[] lowDegC = new double[12];
         double[] highDegC = new double[12];

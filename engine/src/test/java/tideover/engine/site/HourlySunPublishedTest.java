@@ -13,28 +13,6 @@ class HourlySunPublishedTest {
     private static final double LOWEST_SINE = 0.1;
 
     /**
-     * Collares-Pereira &amp; Rabl 1979: the hourly shares of the day, (pi/24)(a + b cos w)(cos w - cos ws)/(sin ws - ws cos
-     * ws), add up to the day. Holding to 1 % from 8 to 16 hours of daylight, it vouches for coefficients taken from memory.
-     */
-    @Test
-    void hourlySharesAddUpToTheDay() {
-        for (double daylightH = 8; daylightH <= 16; daylightH += 1) {
-            double sunset = daylightH * Math.PI / 24;
-            double sum = 0;
-            int steps = 2000;
-            for (int i = 0; i < steps; i++) {
-                double w = -sunset + (i + 0.5) * 2 * sunset / steps;
-                double share = (Math.PI / 24)
-                        * HourlySun.trend(w, sunset)
-                        * (Math.cos(w) - Math.cos(sunset))
-                        / (Math.sin(sunset) - sunset * Math.cos(sunset));
-                sum += share * 2 * sunset / steps * (12 / Math.PI);
-            }
-            assertThat(sum).as(daylightH + " h of daylight").isCloseTo(1, within(0.01));
-        }
-    }
-
-    /**
      * Graham &amp; Hollands 1990 (Solar Energy 44, 333), abstract: lag-1 correlation of hourly clearness .54 +- .14; spread
      * .16 sin(pi Kt / .90), from memory, asked of days of middling clearness, which the bounds touch little.
      */
@@ -55,7 +33,7 @@ class HourlySunPublishedTest {
             for (int day = 0; day < weather.days(); day++) {
                 double[] off = new double[24];
                 int dayOfYear = day % ModelYear.DAYS;
-                double clearness = offTrend(weather, sun, station.place(), day, off);
+                double clearness = offTrend(weather, sun, day, off);
                 if (!(clearness > 0.3 && clearness < 0.6)) {
                     continue;
                 }
@@ -81,29 +59,24 @@ class HourlySunPublishedTest {
     }
 
     /** Hourly clearness less the day's trend; returns the clearness of the day, NaN where the sun hardly rises. */
-    private static double offTrend(Weather weather, SunYear sun, Place place, int day, double[] off) {
+    private static double offTrend(Weather weather, SunYear sun, int day, double[] off) {
         int dayOfYear = day % ModelYear.DAYS;
-        double noon = sun.solarNoonHour(dayOfYear);
-        double sunset = (noon - sun.sunriseHour(dayOfYear)) * Math.PI / 12;
         double outsideWh = 0;
-        double trendWh = 0;
         for (int i = 0; i < 24; i++) {
-            double outside = sun.horizontalWm2(dayOfYear * 24 + i);
-            outsideWh += outside;
-            trendWh += outside * HourlySun.trend((i + 0.5 - noon) * Math.PI / 12, sunset);
+            outsideWh += sun.horizontalWm2(dayOfYear * 24 + i);
         }
         if (!(outsideWh > 1000)) {
             return Double.NaN;
         }
-        double clearness = weather.dayKwhM2(day) * 1000 / outsideWh;
+        double dayWh = weather.dayKwhM2(day) * 1000;
         for (int i = 0; i < 24; i++) {
             double outside = sun.horizontalWm2(dayOfYear * 24 + i);
             if (outside > 0) {
-                double trend =
-                        clearness * HourlySun.trend((i + 0.5 - noon) * Math.PI / 12, sunset) * outsideWh / trendWh;
-                off[i] = weather.ghiWm2().at(day * 24 + i) / outside - trend;
+                double trendWm2 = dayWh * sun.hourShare(dayOfYear * 24 + i);
+                off[i] = (weather.ghiWm2().at(day * 24 + i) - trendWm2) / outside;
             }
         }
+        double clearness = dayWh / outsideWh;
         return clearness;
     }
 }
