@@ -40,7 +40,7 @@ public final class Search {
     private static final double NEAR_TIE = 0.10;
     private static final double FRONT_TIMES = 2;
     private static final int MISSES = 8;
-    private static final int ROUND = 32;
+    private static final int ROUND = 8;
 
     private final PlaneWeather plane;
     private final int years;
