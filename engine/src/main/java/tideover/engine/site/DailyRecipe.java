@@ -97,8 +97,8 @@ final class DailyRecipe {
 
     /**
      * A value for each day on straight lines between the middles of months. The corners are moved until the mean of each
-     * month's days is the month's figure, which lines through the figures themselves would cut at peaks and troughs, by up
-     * to a degree inland. A few months' jagged figures make the corners jagged too.
+     * month's days is the month's figure, which lines through the figures themselves would cut at peaks and troughs, by
+     * a degree inland. A month out of line with its neighbours makes jagged corners.
      */
     static double[] linesThroughMonths(Series monthly) {
         double[] corner = monthly.toArray();
