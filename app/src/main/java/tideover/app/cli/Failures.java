@@ -2,6 +2,7 @@ package tideover.app.cli;
 
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
+import java.util.regex.Pattern;
 import picocli.CommandLine;
 import tideover.engine.why.InputProblems;
 import tideover.engine.why.Problem;
@@ -13,14 +14,24 @@ final class Failures {
     static final int INPUT_WRONG = 2;
     static final int NOTHING_MEETS = 3;
 
+    /** The library speaks of the types of the language. */
+    private static final Pattern NO_INTEGER = Pattern.compile("is not an? (?:int|long)$");
+
+    private static final Pattern NO_NUMBER = Pattern.compile("is not a double$");
+
     private Failures() {}
 
     static int ofUsage(CommandLine.ParameterException failure, String[] args) {
         PrintWriter err = failure.getCommandLine().getErr();
-        err.println(failure.getMessage());
+        err.println(plain(failure.getMessage()));
         CommandLine.UnmatchedArgumentException.printSuggestions(failure, err);
         err.println("See: " + failure.getCommandLine().getCommandSpec().qualifiedName() + " --help");
         return INPUT_WRONG;
+    }
+
+    private static String plain(String message) {
+        String whole = NO_INTEGER.matcher(message).replaceFirst("is not a whole number that fits");
+        return NO_NUMBER.matcher(whole).replaceFirst("is not a number");
     }
 
     static int ofWork(Exception failure, CommandLine line, CommandLine.ParseResult parsed) {

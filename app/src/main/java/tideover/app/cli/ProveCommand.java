@@ -11,6 +11,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import tideover.app.files.PlanFile;
@@ -26,6 +27,7 @@ import tideover.engine.quantity.ModelYear;
 import tideover.engine.rig.Assembly;
 import tideover.engine.rig.Rig;
 import tideover.engine.search.Candidates;
+import tideover.engine.site.WeatherSource;
 import tideover.engine.why.InputProblems;
 import tideover.engine.why.Problem;
 
@@ -38,6 +40,8 @@ import tideover.engine.why.Problem;
                         + " limit.")
 final class ProveCommand implements Callable<Integer> {
     private static final Pattern MOMENT = Pattern.compile("(\\d{1,4})-(\\d{1,2})-(\\d{1,2})T(\\d{1,2})");
+    private static final int WORST = -1;
+    private static final int MEDIAN = -2;
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
@@ -69,21 +73,29 @@ final class ProveCommand implements Callable<Integer> {
             description =
                     "Outage of the trace: worst, median, or the weather year, month, day and hour in which it begins,"
                             + " such as 17-12-24T18 (default worst).")
-    private String outage = "worst";
+    private @Nullable String outage;
 
     @Mixin
     private AskOptions ask = new AskOptions();
 
     @Override
     public Integer call() {
-        Question question = PlanFile.read(plan, StationTable.load());
         Options options = ask.options();
+        Output.check(
+                List.of(plan, Path.of(rigName)),
+                new Output.Asked("--report", report),
+                new Output.Asked("--trace", traceFile));
+        if (outage != null && traceFile == null) {
+            throw new ParameterException(spec.commandLine(), "--outage goes with --trace FILE, which takes its steps.");
+        }
+        Question question = PlanFile.read(plan, StationTable.load());
+        int startHour = startHour(question.weather(), options);
         Answer answer;
         try (ProgressLine progress = ask.progress()) {
             Rig rig = rig(question);
             answer = Advisor.prove(question, rig, options, progress);
             if (traceFile != null) {
-                Trace trace = trace(question, rig, options, answer);
+                Trace trace = trace(question, rig, options, answer, startHour);
                 Output.write(traceFile, writer -> TraceCsv.write(trace, writer));
             }
         }
@@ -112,29 +124,34 @@ final class ProveCommand implements Callable<Integer> {
         return result.rig();
     }
 
-    private Trace trace(Question question, Rig rig, Options options, Answer answer) {
+    private Trace trace(Question question, Rig rig, Options options, Answer answer, int startHour) {
         if (answer.rig() == null) {
             throw new IllegalStateException("a proof without a rig");
         }
-        if ("worst".equals(outage)) {
-            return answer.rig().proof().worst();
-        }
-        if ("median".equals(outage)) {
-            return answer.rig().proof().median();
-        }
-        return Advisor.trace(question, rig, startHour(answer.years()), options);
+        return switch (startHour) {
+            case WORST -> answer.rig().proof().worst();
+            case MEDIAN -> answer.rig().proof().median();
+            default -> Advisor.trace(question, rig, startHour, options);
+        };
     }
 
-    private int startHour(int years) {
+    /** Hour of the weather years in which the asked outage begins, or {@link #WORST} or {@link #MEDIAN}. */
+    private int startHour(WeatherSource weather, Options options) {
+        if (outage == null || "worst".equals(outage)) {
+            return WORST;
+        }
+        if ("median".equals(outage)) {
+            return MEDIAN;
+        }
+        int years = weather instanceof WeatherSource.Imported imported
+                ? imported.weather().years()
+                : options.years();
         Matcher moment = MOMENT.matcher(outage);
         if (moment.matches()) {
-            List<Integer> figures = List.of(1, 2, 3, 4).stream()
-                    .map(group -> Integer.parseInt(moment.group(group)))
-                    .toList();
-            int year = figures.get(0);
-            int month = figures.get(1);
-            int day = figures.get(2);
-            int hour = figures.get(3);
+            int year = Integer.parseInt(moment.group(1));
+            int month = Integer.parseInt(moment.group(2));
+            int day = Integer.parseInt(moment.group(3));
+            int hour = Integer.parseInt(moment.group(4));
             if (year >= 1
                     && year <= years
                     && month >= 1
@@ -148,7 +165,7 @@ final class ProveCommand implements Callable<Integer> {
         throw new InputProblems(new Problem(
                 "--outage",
                 outage,
-                "worst, median, or a start such as 17-12-24T18 with a weather year from 1 to " + years
+                "worst, median, or a start such as 1-12-24T18 with a weather year from 1 to " + years
                         + " (no 29 February)",
                 ""));
     }

@@ -1,6 +1,7 @@
 package tideover.app.cli;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -16,6 +17,7 @@ import tideover.app.report.JsonAnswer;
 import tideover.app.report.TextAnswer;
 import tideover.engine.answer.Advisor;
 import tideover.engine.answer.Answer;
+import tideover.engine.answer.Options;
 import tideover.engine.answer.Question;
 
 /** {@code tideover size}: the cheapest rig that meets a plan. */
@@ -41,13 +43,15 @@ final class SizeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        return answer(spec, PlanFile.read(plan, StationTable.load()), ask, report);
+        Options options = ask.options();
+        Output.check(List.of(plan), new Output.Asked("--report", report));
+        return answer(spec, PlanFile.read(plan, StationTable.load()), options, ask, report);
     }
 
-    static int answer(CommandSpec spec, Question question, AskOptions ask, @Nullable Path report) {
+    static int answer(CommandSpec spec, Question question, Options options, AskOptions ask, @Nullable Path report) {
         Answer answer;
         try (ProgressLine progress = ask.progress()) {
-            answer = Advisor.size(question, ask.options(), progress);
+            answer = Advisor.size(question, options, progress);
         }
         return print(spec, answer, ask, report);
     }

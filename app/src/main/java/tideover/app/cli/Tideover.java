@@ -68,7 +68,7 @@ public final class Tideover implements Callable<Integer> {
     @Override
     public Integer call() {
         Question demo = Demo.question();
-        int status = SizeCommand.answer(spec, demo, ask, null);
+        int status = SizeCommand.answer(spec, demo, ask.options(), ask, null);
         if (ask.format() == AskOptions.Format.TEXT) {
             PrintWriter out = spec.commandLine().getOut();
             out.println();

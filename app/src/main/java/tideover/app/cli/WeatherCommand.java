@@ -89,7 +89,9 @@ final class WeatherCommand implements Callable<Integer> {
         check("--facing", facingDeg == null ? 0 : facingDeg, 0, 360);
         check("--dirt", dirtPercent, 0, 90);
         check("--panel", panelW, 0.001, 1e6);
-        Source source = source(String.join(" ", site));
+        String name = String.join(" ", site);
+        Output.check(List.of(Path.of(name)), new Output.Asked("--out", out));
+        Source source = source(name);
         double azimuthDeg = facingDeg != null ? facingDeg : source.place().latDeg() < 0 ? 0 : 180;
         WeatherSheet sheet = Advisor.weather(
                 source.place(),
