@@ -159,11 +159,10 @@ public final class JsonAnswer {
         node.set("carried_share_darkest_days", share(proof.darkest()));
         node.set("carried_share_coldest_days", share(proof.coldest()));
         TideLine tide = proof.tideLine();
-        Series hours = proof.hoursCarried();
         ObjectNode carried = node.putObject("hours_carried");
-        number(carried, "worst_h", hours.at(0));
-        number(carried, "one_in_20_h", hours.at(Math.max(0, (int) Math.ceil(hours.length() * 0.05) - 1)));
-        number(carried, "median_h", hours.at((hours.length() - 1) / 2));
+        number(carried, "worst_h", proof.worstHours());
+        number(carried, "one_in_20_h", proof.oneIn20Hours());
+        number(carried, "median_h", proof.medianHours());
         carried.put("asked_h", tide.askedHours());
         carried.put("cap_h", tide.capHours());
         ObjectNode line = node.putObject("tide_line_by_week");

@@ -11,8 +11,6 @@ import tideover.engine.part.Listing;
 import tideover.engine.proof.CarriedShare;
 import tideover.engine.proof.Lift;
 import tideover.engine.proof.Proof;
-import tideover.engine.proof.TideLine;
-import tideover.engine.quantity.Series;
 import tideover.engine.rig.Chosen;
 import tideover.engine.why.Finding;
 import tideover.engine.why.Verdict;
@@ -52,7 +50,7 @@ final class ProvenSection {
                 section.without(),
                 StartsTable.brief(proof.starts(), section.outage),
                 StartsTable.full(proof.starts()),
-                section.binds(),
+                Words.binds(section.proof),
                 section.lifts(),
                 section.rigWords(),
                 section.parts(),
@@ -84,15 +82,10 @@ final class ProvenSection {
     private static void share(Table.Builder table, ShareStrip strip, String name, CarriedShare share) {
         table.row(
                 name,
-                share.carried() == share.outages() ? "all walked" : tenths(share.share()),
-                tenths(share.low()) + " to " + tenths(share.high()),
+                share.carried() == share.outages() ? "all walked" : Words.percent(share.share()),
+                Words.percent(share.low()) + " to " + Words.percentUp(share.high()),
                 String.format(Locale.ROOT, "%,d", share.outages()),
                 strip.of(share));
-    }
-
-    /** Hundredths with one decimal, so that a column of them lines up; cut off, not rounded up. */
-    private static String tenths(double share) {
-        return String.format(Locale.ROOT, "%.1f", Math.floor(share * 1000 + 1e-9) / 10);
     }
 
     private String interval() {
@@ -103,57 +96,15 @@ final class ProvenSection {
     }
 
     private List<Page.Fact> facts() {
-        TideLine tide = proof.tideLine();
-        Series hours = proof.hoursCarried();
-        double oneIn20 = hours.at(Math.max(0, (int) Math.ceil(hours.length() * 0.05) - 1));
         return List.of(
-                new Page.Fact(
-                        "Hours carried",
-                        "worst " + Words.hours(hours.at(0), tide) + ", 1 in 20 " + Words.hours(oneIn20, tide)
-                                + ", median " + Words.hours(hours.at((hours.length() - 1) / 2), tide) + "; asked "
-                                + tide.askedHours() + " h"),
-                new Page.Fact("With no sun at all", noSun()),
-                new Page.Fact("What binds", binds()));
-    }
-
-    private String noSun() {
-        double least = Double.POSITIVE_INFINITY;
-        double most = 0;
-        for (int hour = 0; hour < proof.noSunHours().length(); hour++) {
-            least = Math.min(least, proof.noSunHours().at(hour));
-            most = Math.max(most, proof.noSunHours().at(hour));
-        }
-        return String.format(
-                Locale.ROOT, "%.0f to %.0f h, by the hour in which it begins", Math.floor(least), Math.floor(most));
+                new Page.Fact("Hours carried", Words.hoursCarried(proof)),
+                new Page.Fact("With no sun at all", Words.noSun(proof)),
+                new Page.Fact("What binds", Words.binds(proof)));
     }
 
     private String without() {
         return "Without a failure: " + Words.monthsWithoutFailure(proof) + ". That is none in "
                 + Counted.of(proof.years(), "simulated year") + ", which is not never.";
-    }
-
-    private String binds() {
-        Lift binding = proof.binding();
-        if (binding.shareGain() > 0) {
-            return String.format(
-                    Locale.ROOT,
-                    "%s: %s would carry %.1f more of 100",
-                    binding.limit(),
-                    binding.words(),
-                    100 * binding.shareGain());
-        }
-        boolean allCarried = proof.share().carried() == proof.share().outages();
-        return binding.meanHoursGain() > LEAST_SHOWN_HOURS
-                ? String.format(
-                        Locale.ROOT,
-                        "%s %s: %s would give %.1f h more on average",
-                        allCarried
-                                ? "nothing within the hours asked; beyond them"
-                                : "no single step carries one more outage to its end;",
-                        binding.limit(),
-                        binding.words(),
-                        binding.meanHoursGain())
-                : "nothing, in the years simulated";
     }
 
     private Table lifts() {

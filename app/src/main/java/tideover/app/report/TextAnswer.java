@@ -11,11 +11,8 @@ import tideover.engine.answer.Question;
 import tideover.engine.part.Condition;
 import tideover.engine.part.Listing;
 import tideover.engine.proof.Ledger;
-import tideover.engine.proof.Lift;
 import tideover.engine.proof.Proof;
-import tideover.engine.proof.TideLine;
 import tideover.engine.proof.Trace;
-import tideover.engine.quantity.Series;
 import tideover.engine.rig.Chosen;
 import tideover.engine.search.Rated;
 import tideover.engine.search.Shortlist;
@@ -70,64 +67,18 @@ public final class TextAnswer {
     }
 
     private void proof(Proof proof) {
-        TideLine tide = proof.tideLine();
-        Series hours = proof.hoursCarried();
         line("");
         row("Storm starts", "darkest twentieth of days " + Words.share(proof.darkest(), proof.years()));
         row("", "coldest twentieth of days " + Words.share(proof.coldest(), proof.years()));
-        row(
-                "Hours carried",
-                "worst " + Words.hours(hours.at(0), tide) + ", 1 in 20 "
-                        + Words.hours(hours.at(Math.max(0, (int) Math.ceil(hours.length() * 0.05) - 1)), tide)
-                        + ", median " + Words.hours(hours.at((hours.length() - 1) / 2), tide) + "; asked "
-                        + tide.askedHours() + " h");
-        row("No sun at all", noSun(proof.noSunHours()));
+        row("Hours carried", Words.hoursCarried(proof));
+        row("No sun at all", Words.noSun(proof));
         row(
                 "Without a failure",
                 Words.monthsWithoutFailure(proof) + " (none in " + proof.years()
                         + (proof.years() == 1 ? " year)" : " years)"));
-        row("What binds", binds(proof));
+        row("What binds", Words.binds(proof));
         row("Worst outage", outage(proof.worst()));
         row("Median outage", outage(proof.median()));
-    }
-
-    private static String noSun(Series byStartHour) {
-        double least = Double.POSITIVE_INFINITY;
-        double most = 0;
-        for (int hour = 0; hour < byStartHour.length(); hour++) {
-            least = Math.min(least, byStartHour.at(hour));
-            most = Math.max(most, byStartHour.at(hour));
-        }
-        return String.format(
-                Locale.ROOT, "%.0f to %.0f h, by the hour in which it begins", Math.floor(least), Math.floor(most));
-    }
-
-    private static String binds(Proof proof) {
-        Lift lift = proof.binding();
-        if (lift.shareGain() > 0) {
-            return String.format(
-                    Locale.ROOT,
-                    "%s: %s would carry %.1f more of 100",
-                    lift.limit(),
-                    lift.words(),
-                    100 * lift.shareGain());
-        }
-        if (proof.share().carried() < proof.share().outages()) {
-            return String.format(
-                    Locale.ROOT,
-                    "no single step carries one more to its end; %s: %s gives %.1f h more on average",
-                    lift.limit(),
-                    lift.words(),
-                    lift.meanHoursGain());
-        }
-        return lift.meanHoursGain() > 0.05
-                ? String.format(
-                        Locale.ROOT,
-                        "nothing within the hours asked; beyond them %s: %s gives %.1f h more on average",
-                        lift.limit(),
-                        lift.words(),
-                        lift.meanHoursGain())
-                : "nothing, in the years simulated";
     }
 
     private static String outage(Trace trace) {

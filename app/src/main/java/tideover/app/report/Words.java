@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import tideover.engine.answer.Answer;
 import tideover.engine.answer.Question;
 import tideover.engine.proof.CarriedShare;
+import tideover.engine.proof.Lift;
 import tideover.engine.proof.Proof;
 import tideover.engine.proof.TideLine;
 import tideover.engine.quantity.ModelYear;
@@ -15,6 +16,8 @@ import tideover.engine.search.Shortlist;
 
 /** The phrasing that text, JSON and page share. */
 public final class Words {
+    private static final double LEAST_SHOWN_HOURS = 0.05;
+
     private Words() {}
 
     /** The whole answer in one sentence with its number and interval. */
@@ -99,6 +102,51 @@ public final class Words {
             names.add(ModelYear.monthName(months.get((first + i) % months.size())));
         }
         return String.join(", ", names);
+    }
+
+    /** Worst, 1 in 20 and median hours of the asked months. */
+    public static String hoursCarried(Proof proof) {
+        TideLine tide = proof.tideLine();
+        return "worst " + hours(proof.worstHours(), tide) + ", 1 in 20 " + hours(proof.oneIn20Hours(), tide)
+                + ", median " + hours(proof.medianHours(), tide) + "; asked " + tide.askedHours() + " h";
+    }
+
+    /** Hours carried on the store alone. */
+    public static String noSun(Proof proof) {
+        double least = Double.POSITIVE_INFINITY;
+        double most = 0;
+        for (int hour = 0; hour < proof.noSunHours().length(); hour++) {
+            least = Math.min(least, proof.noSunHours().at(hour));
+            most = Math.max(most, proof.noSunHours().at(hour));
+        }
+        return String.format(
+                Locale.ROOT, "%.0f to %.0f h, by the hour in which it begins", Math.floor(least), Math.floor(most));
+    }
+
+    /** Which limit binds, and what lifting it gains. */
+    public static String binds(Proof proof) {
+        Lift lift = proof.binding();
+        if (lift.shareGain() > 0) {
+            return String.format(
+                    Locale.ROOT,
+                    "%s: %s would carry %.1f more of 100",
+                    lift.limit(),
+                    lift.words(),
+                    100 * lift.shareGain());
+        }
+        if (lift.meanHoursGain() < LEAST_SHOWN_HOURS) {
+            return "nothing, in the years simulated";
+        }
+        boolean allCarried = proof.share().carried() == proof.share().outages();
+        return String.format(
+                Locale.ROOT,
+                "%s %s: %s would give %.1f h more on average",
+                allCarried
+                        ? "nothing within the hours asked; beyond them"
+                        : "no single step carries one more outage to its end;",
+                lift.limit(),
+                lift.words(),
+                lift.meanHoursGain());
     }
 
     /** Months in whose starts no outage failed, or a phrase for none. */

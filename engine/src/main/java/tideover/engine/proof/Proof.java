@@ -36,6 +36,21 @@ public record Proof(
         lifts = List.copyOf(lifts);
     }
 
+    /** Hours that the outage carried shortest lasted, among those of the asked months. */
+    public double worstHours() {
+        return hoursCarried.at(0);
+    }
+
+    /** One outage in twenty of the asked months is carried no longer. */
+    public double oneIn20Hours() {
+        return Quantile.of(hoursCarried, 0.05);
+    }
+
+    /** Half the outages of the asked months are carried no longer. */
+    public double medianHours() {
+        return Quantile.of(hoursCarried, 0.5);
+    }
+
     /** The limit whose lifting gains most; it may gain nothing where all is well. */
     public Lift binding() {
         return lifts.get(0);
