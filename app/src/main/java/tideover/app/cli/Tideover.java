@@ -51,7 +51,7 @@ public final class Tideover implements Callable<Integer> {
 
     /** Runs one command line and returns its exit status. */
     public static int run(PrintWriter out, PrintWriter err, String... args) {
-        CommandLine line = new CommandLine(new Tideover());
+        CommandLine line = line();
         line.setOut(out);
         line.setErr(err);
         line.setUsageHelpWidth(100);
@@ -63,6 +63,10 @@ public final class Tideover implements Callable<Integer> {
         out.flush();
         err.flush();
         return status;
+    }
+
+    static CommandLine line() {
+        return new CommandLine(new Tideover());
     }
 
     @Override

@@ -156,7 +156,7 @@ public final class TextAnswer {
             heading("Nearest below the target");
             rated(list.misses());
         }
-        heading("Why not the others");
+        heading("Why not the others (one rig may fall to several rules)");
         line(String.format(Locale.ROOT, "  %,9d rigs can be put together from these parts", list.looked()));
         for (Map.Entry<String, Integer> rule : list.rejected().entrySet()) {
             line(String.format(Locale.ROOT, "  %,9d fell to the rule %s", rule.getValue(), rule.getKey()));
