@@ -23,7 +23,7 @@ final class Failures {
 
     static int ofUsage(CommandLine.ParameterException failure, String[] args) {
         PrintWriter err = failure.getCommandLine().getErr();
-        err.println(plain(failure.getMessage()));
+        err.println(plain(String.valueOf(failure.getMessage())));
         CommandLine.UnmatchedArgumentException.printSuggestions(failure, err);
         err.println("See: " + failure.getCommandLine().getCommandSpec().qualifiedName() + " --help");
         return INPUT_WRONG;
