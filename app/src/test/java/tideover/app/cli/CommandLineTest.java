@@ -113,7 +113,7 @@ class CommandLineTest {
         assertThat(answer.path("meets_target").asBoolean(true)).isFalse();
         assertThat(answer.path("rig").path("carried_share").path("share").asDouble())
                 .isBetween(0.01, 0.9499);
-        assertThat(answer.path("answer").asString()).contains("does not meet the target");
+        assertThat(answer.path("answer").asString()).contains("misses the target");
     }
 
     @Test
@@ -123,7 +123,7 @@ class CommandLineTest {
 
         assertThat(ran.status()).isEqualTo(3);
         assertThat(ran.err()).isEmpty();
-        assertThat(ran.out()).contains("Nothing on the parts list carries 95 of 100", "Nearest below the target");
+        assertThat(ran.out()).contains("Nothing on the parts list carries 95.0 of 100", "Nearest below the target");
     }
 
     @Test
