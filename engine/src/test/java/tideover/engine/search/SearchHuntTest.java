@@ -1,0 +1,33 @@
+package tideover.engine.search;
+
+import java.util.stream.LongStream;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Search and screening against their dumb counterparts on many more random shelves and series. */
+@Tag("deep")
+class SearchHuntTest {
+    private final SearchTest search = new SearchTest();
+    private final DrawdownTest drawdown = new DrawdownTest();
+
+    static LongStream shelves() {
+        return LongStream.range(20_000, 20_060);
+    }
+
+    static LongStream series() {
+        return LongStream.range(30_000, 30_400);
+    }
+
+    @ParameterizedTest
+    @MethodSource("shelves")
+    void listsAreThoseOfTheDumbSearch(long seed) {
+        search.listsAreThoseOfTheDumbSearch(seed);
+    }
+
+    @ParameterizedTest
+    @MethodSource("series")
+    void equalsAPlainLoop(long seed) {
+        drawdown.equalsAPlainLoopOnRandomSeries(seed);
+    }
+}
