@@ -16,6 +16,7 @@ import tideover.engine.load.Need;
 import tideover.engine.load.TimedLoad;
 import tideover.engine.outage.Outage;
 import tideover.engine.proof.CarriedShare;
+import tideover.engine.quantity.PlainNumber;
 import tideover.engine.site.Place;
 import tideover.engine.why.Basis;
 import tideover.engine.why.Finding;
@@ -114,7 +115,7 @@ public final class HtmlReport {
         for (Load load : question.loads()) {
             table.row(
                     load.name(),
-                    String.format(Locale.ROOT, "%.4g W", load.runningW()).replaceAll("\\.?0+ W", " W"),
+                    PlainNumber.of(load.runningW()) + " W",
                     String.format(Locale.ROOT, "%,.0f Wh", load.wantedWhPerDay()),
                     load.essential() ? "essential" : "nice to have",
                     owed(load),

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import tideover.engine.answer.Answer;
+import tideover.engine.answer.ProvenRig;
 import tideover.engine.answer.Question;
 import tideover.engine.proof.CarriedShare;
 import tideover.engine.proof.Lift;
@@ -13,6 +14,7 @@ import tideover.engine.proof.TideLine;
 import tideover.engine.quantity.ModelYear;
 import tideover.engine.search.Rated;
 import tideover.engine.search.Shortlist;
+import tideover.engine.why.Verdict;
 
 /** The phrasing that text, JSON and page share. */
 public final class Words {
@@ -31,10 +33,24 @@ public final class Words {
         if (answer.shortlist() != null) {
             lead = "The least that will do costs " + price + " and carries ";
         } else {
-            lead = "This rig costs " + price + (answer.meets() ? "" : ", misses the target") + " and carries ";
+            lead = "This rig costs " + price + given(answer, answer.rig());
         }
         return lead + share(answer.rig().proof().share(), answer.years()) + " " + outages(question) + confirmed(answer)
                 + ": " + answer.rig().rig().words() + ".";
+    }
+
+    /** A share of outages must never hide a broken rule: a load without an outlet, say, is not in the share. */
+    private static String given(Answer answer, ProvenRig rig) {
+        List<String> broken = rig.findings().stream()
+                .filter(finding -> finding.verdict() == Verdict.FAIL)
+                .map(finding -> finding.rule().replace('-', ' '))
+                .distinct()
+                .toList();
+        if (broken.isEmpty()) {
+            return (answer.meets() ? "" : ", misses the target") + " and carries ";
+        }
+        return ", breaks " + (broken.size() == 1 ? "a rule (" : "rules (") + String.join(", ", broken)
+                + ") and so will not do; what it can feed it carries through ";
     }
 
     private static String nothing(Answer answer) {

@@ -30,6 +30,9 @@ import tideover.engine.load.SteadyLoad;
 import tideover.engine.load.TimedLoad;
 import tideover.engine.outage.Outage;
 import tideover.engine.proof.Proof;
+import tideover.engine.rig.Assembly;
+import tideover.engine.rig.Chosen;
+import tideover.engine.rig.Rig;
 import tideover.engine.search.Grammar;
 import tideover.engine.site.RoomKind;
 import tideover.engine.site.WeatherSource;
@@ -80,6 +83,32 @@ class HtmlReportTest {
                 parsed(HtmlReport.of(NOTHING, "9.9")).getDocumentElement().getTextContent();
         assertThat(nothing).contains("Nothing meets the target").contains("Nearest below the target");
         assertThat(nothing.indexOf("Nearest below the target")).isLessThan(nothing.indexOf("Mind"));
+    }
+
+    /** Without an inverter the lamp is fed and the radio, which is essential too, is not. */
+    @Test
+    void aShareNeverHidesABrokenRule() {
+        Invented invented = new Invented(12);
+        Rig noInverter = Objects.requireNonNull(Assembly.of(List.of(
+                        new Chosen(invented.battery("B", 4000, 1), 1), new Chosen(invented.controller("C", 20, 1), 1)))
+                .rig());
+        Answer broken = Advisor.prove(heavy(question("Lantern room", 0.5)), noInverter, OPTIONS, Progress.SILENT);
+        assertThat(broken.meets()).isFalse();
+        assertThat(Words.sentence(broken))
+                .contains("breaks a rule (no outlet) and so will not do; what it can feed it carries through ")
+                .doesNotContain("misses the target");
+    }
+
+    @Test
+    void wattsOfLoadsKeepTheirZeros() {
+        Answer answer = Advisor.prove(
+                heavy(question("Lantern room", 0.5)), new Invented(11).rig(150, 0, 8), OPTIONS, Progress.SILENT);
+        List<String> cells = new ArrayList<>();
+        NodeList all = parsed(HtmlReport.of(answer, "9.9")).getElementsByTagName("td");
+        for (int i = 0; i < all.getLength(); i++) {
+            cells.add(all.item(i).getTextContent().strip());
+        }
+        assertThat(cells).contains("1500 W", "9 W", "14 W").doesNotContain("15 W");
     }
 
     @Test
@@ -266,6 +295,36 @@ class HtmlReportTest {
                 new Invented(5).parts(),
                 List.of(new MarginNote("draw " + HOSTILE, "9 W", Basis.GUESS, "plan " + HOSTILE)),
                 List.of("mind " + HOSTILE));
+    }
+
+    /** With a load more that has two zeros in its watts. */
+    private static Question heavy(Question q) {
+        List<Load> loads = new ArrayList<>(q.loads());
+        loads.add(new SteadyLoad(
+                "heater",
+                Invented.MAINS,
+                1500,
+                false,
+                new Need.HoursInWindow(1, new DayWindow(8, 20)),
+                RoomKind.INDOORS));
+        return new Question(
+                q.title(),
+                q.about(),
+                q.place(),
+                q.weather(),
+                q.lowestDegC(),
+                q.mount(),
+                q.snow(),
+                q.batteryRoom(),
+                loads,
+                q.outage(),
+                q.budgetCents(),
+                q.currency(),
+                q.allowances(),
+                q.grammar(),
+                q.parts(),
+                q.notes(),
+                q.cautions());
     }
 
     private static Question cheap(Question q) {

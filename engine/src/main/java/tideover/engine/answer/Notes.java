@@ -18,10 +18,13 @@ final class Notes {
         notes.add(new MarginNote(
                 "weather",
                 weather.years() + " years, " + weather.origin(),
-                Basis.PUBLISHED,
+                question.weather().canDrawAgain() ? Basis.GUESS : Basis.YOURS,
                 question.weather().words()));
         notes.add(new MarginNote(
-                "seed", options.seed() + ", confirmed on " + options.confirmSeed(), Basis.GUESS, "program option"));
+                "seed",
+                options.seed() + (question.weather().canDrawAgain() ? ", confirmed on " + options.confirmSeed() : ""),
+                Basis.GUESS,
+                "program option"));
         notes.add(new MarginNote(
                 "simulation step",
                 PlainNumber.of(60.0 / options.stepsPerHour()) + " min",

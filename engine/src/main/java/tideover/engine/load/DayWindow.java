@@ -18,7 +18,7 @@ public record DayWindow(double fromHour, double toHour) {
     }
 
     public double lengthHours() {
-        return toHour > fromHour ? toHour - fromHour : toHour + 24 - fromHour;
+        return toHour > fromHour ? toHour - fromHour : 24 - (fromHour - toHour);
     }
 
     /** Hours of {@code [startHour, startHour + lengthHours)} that lie inside; {@code startHour} within one day. */

@@ -30,6 +30,9 @@ public sealed interface Need permits Need.AlwaysOn, Need.HoursInWindow {
         /** The hours of the window nearest to noon, in one piece. */
         DayWindow nearest(double noonHour) {
             double length = window.lengthHours();
+            if (hours == length) {
+                return window;
+            }
             double noonInWindow =
                     Math.floorMod((long) Math.round((noonHour - window.fromHour()) * 3600), 86400L) / 3600.0;
             double begin;

@@ -48,19 +48,31 @@ public final class BusDemand {
      */
     public static BusDemand of(Rig rig, List<Load> loads, double noonHour, int stepsPerHour) {
         Sockets sockets = Sockets.of(rig, loads);
-        return of(rig, sockets.plugged(), sockets.standingW(rig), noonHour, stepsPerHour);
+        InverterRating inverter = rig.inverter();
+        double standingW = sockets.standingW(rig);
+        double switchedOnW = standingW == 0 && inverter != null ? inverter.standingW() : 0;
+        return of(rig, sockets.plugged(), standingW, switchedOnW, noonHour, stepsPerHour);
     }
 
-    /** The same with another standing draw, to ask what the inverter's own draw costs. */
-    static BusDemand withStanding(Rig rig, List<Load> loads, double standingW, double noonHour, int stepsPerHour) {
-        return of(rig, Sockets.of(rig, loads).plugged(), standingW, noonHour, stepsPerHour);
+    /** The same with an inverter that draws nothing itself, to ask what its own draw costs. */
+    static BusDemand withoutStanding(Rig rig, List<Load> loads, double noonHour, int stepsPerHour) {
+        return of(rig, Sockets.of(rig, loads).plugged(), 0, 0, noonHour, stepsPerHour);
     }
 
+    /**
+     * @param standingW   the inverter's own draw all day, for essential loads
+     * @param switchedOnW its own draw while nice-to-have loads alone keep it on; once, however many they are
+     */
     private static BusDemand of(
-            Rig rig, List<Sockets.Plugged> plugged, double standingW, double noonHour, int stepsPerHour) {
+            Rig rig,
+            List<Sockets.Plugged> plugged,
+            double standingW,
+            double switchedOnW,
+            double noonHour,
+            int stepsPerHour) {
         BusDemand demand = new BusDemand(stepsPerHour);
         InverterRating inverter = rig.inverter();
-        double switchedOnW = standingW == 0 && inverter != null ? inverter.standingW() : 0;
+        double[] niceAcShare = new double[demand.nice.length];
         double stepHours = 1.0 / stepsPerHour;
         for (int step = 0; step < demand.essential.length; step++) {
             demand.essential[step] = new Flow(0, 0, 0, standingW);
@@ -74,13 +86,17 @@ public final class BusDemand {
             }
             boolean ac = load.supply().isAc();
             double lossW = load.runningW() * (one.busPerPlugW(rig) - 1);
-            double ownW = ac && !load.essential() ? switchedOnW : 0;
-            Flow running = new Flow(load.runningW(), ac ? lossW : 0, ac ? 0 : lossW, ownW);
+            Flow running = new Flow(load.runningW(), ac ? lossW : 0, ac ? 0 : lossW, 0);
             Flow[] flows = load.essential() ? demand.essential : demand.nice;
             for (int step = 0; step < flows.length; step++) {
                 double on = load.wantedW(step * stepHours, stepHours, noonHour) / load.runningW();
                 flows[step] = flows[step].plus(running, on);
+                niceAcShare[step] += ac && !load.essential() ? on : 0;
             }
+        }
+        Flow switchedOn = new Flow(0, 0, 0, switchedOnW);
+        for (int step = 0; step < niceAcShare.length; step++) {
+            demand.nice[step] = demand.nice[step].plus(switchedOn, Math.min(1, niceAcShare[step]));
         }
         return demand;
     }

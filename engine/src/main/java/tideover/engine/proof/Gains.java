@@ -3,7 +3,7 @@ package tideover.engine.proof;
 /** What spare power on the bus, or the lack of it, does to the store, were it neither full nor empty. */
 final class Gains {
     /** Rounding room on the store's discharge limit, which the rule book has already checked. */
-    private static final double BREATH = 1 + 1e-9;
+    static final double BREATH = 1 + 1e-9;
 
     private final RigFigures rig;
     private final double[] essentialBusW;

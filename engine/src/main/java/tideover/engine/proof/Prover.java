@@ -293,7 +293,7 @@ public final class Prover {
                     "no standing draw of the inverter",
                     new Setting(
                             figures,
-                            BusDemand.withStanding(rig, loads, 0, noonHour, stepsPerHour),
+                            BusDemand.withoutStanding(rig, loads, noonHour, stepsPerHour),
                             base.sunPerRatedW(),
                             outage));
         }

@@ -183,7 +183,7 @@ final class Walk {
         gapFromHours = Double.NaN;
         if (sunW >= essentialW) {
             withSpareSun(sunW - essentialW, niceW, ledger);
-        } else if (essentialW - sunW <= rig.maxDischargeW() * (1 + 1e-9)) {
+        } else if (essentialW - sunW <= rig.maxDischargeW() * Gains.BREATH) {
             onTheStore(essentialW, sunW, niceW, ledger);
         } else {
             // More than the store can give: what sun there is serves what it can.

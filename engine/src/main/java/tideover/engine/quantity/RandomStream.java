@@ -7,7 +7,7 @@ import org.apache.commons.rng.simple.RandomSource;
 /**
  * Random numbers that depend on nothing but seed, year and purpose, so that threads and order of work cannot change a
  * result. The three are mixed by the finaliser of SplitMix64 (Steele, Lea &amp; Flood 2014, OOPSLA) into the seed of a
- * xoshiro generator.
+ * xoroshiro generator.
  */
 public final class RandomStream {
     /** What the numbers are for; its position is part of the key, so new purposes go at the end. */

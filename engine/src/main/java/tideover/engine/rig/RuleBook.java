@@ -28,6 +28,13 @@ public final class RuleBook {
     /** An array of this many times the controller's output is mostly clipped. Common practice, no source. */
     static final double OVERSIZED_ARRAY = 1.5;
 
+    /**
+     * Open volts of a panel for each nominal volt of the store that let it charge through a controller that only steps
+     * down: a panel works at some 0.8 of its open volts, a store is charged at some 1.1 of its nominal ones. Common
+     * practice, no source.
+     */
+    static final double OPEN_V_PER_STORE_V = 1.4;
+
     static final double COLD_WHERE_UNKNOWN_DEG_C = -40;
 
     /** A 12.8 V store suits what is made for 12 V. Common practice, no source. */
@@ -53,7 +60,7 @@ public final class RuleBook {
         Sockets sockets = Sockets.of(rig, loads);
         List<Load> essential = loads.stream().filter(Load::essential).toList();
         outlets(rig, sockets, found);
-        inverterLoad(rig, essential, found);
+        inverterLoad(rig, essential, loads, found);
         outletLoads(rig, sockets, found);
         storeCurrent(rig, sockets, essential, found);
         return found;
@@ -96,11 +103,11 @@ public final class RuleBook {
         }
     }
 
-    private static void inverterLoad(Rig rig, List<Load> essential, List<Finding> found) {
+    private static void inverterLoad(Rig rig, List<Load> essential, List<Load> all, List<Finding> found) {
         if (rig.inverter() == null) {
             return;
         }
-        double peakW = Coincidence.peakW(essential, load -> load.supply().isAc() ? load.runningW() : 0);
+        double peakW = acPeakW(essential);
         double ratedW = rig.inverter().ratedW();
         found.add(atMost(
                 "inverter-load",
@@ -113,6 +120,25 @@ public final class RuleBook {
                 "Essential AC loads that can run together draw %.0f W; the inverter gives %.0f W.",
                 peakW,
                 ratedW));
+        double withNiceW = acPeakW(all);
+        if (withNiceW > peakW) {
+            found.add(atMost(
+                    "inverter-load",
+                    Verdict.CAUTION,
+                    withNiceW,
+                    ratedW,
+                    "W",
+                    Basis.MAKER,
+                    "inverter rating in the parts file",
+                    "With what is nice to have, AC loads draw up to %.0f W at once; the inverter gives %.0f W, and when it"
+                            + " trips the essential loads go out too.",
+                    withNiceW,
+                    ratedW));
+        }
+    }
+
+    private static double acPeakW(List<Load> loads) {
+        return Coincidence.peakW(loads, load -> load.supply().isAc() ? load.runningW() : 0);
     }
 
     private static void outletLoads(Rig rig, Sockets sockets, List<Finding> found) {
@@ -230,6 +256,19 @@ public final class RuleBook {
                 volts,
                 coldDegC,
                 mostV));
+        double ratedV = rig.panel().openCircuitV();
+        found.add(atMost(
+                "panel-voltage-low",
+                Verdict.CAUTION,
+                rig.busV() * OPEN_V_PER_STORE_V,
+                ratedV,
+                "V",
+                Basis.COMMON_PRACTICE,
+                "volts that a controller which only steps down needs above the store's",
+                "A panel of %.1f V open charges a store of %.1f V only through a controller that raises volts; most do not,"
+                        + " and then the panels give nothing.",
+                ratedV,
+                rig.busV()));
     }
 
     private static void controllerCurrent(Rig rig, List<Finding> found) {

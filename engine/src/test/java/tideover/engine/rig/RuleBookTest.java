@@ -62,6 +62,15 @@ class RuleBookTest {
     }
 
     @Test
+    void niceLoadsThatCouldTripTheInverterAreACaution() {
+        Rig rig = rig(battery(12.8, 100, 1, 10), inverter(300, 12));
+        assertThat(verdict(rig, "inverter-load", load(MAINS, 150, true), load(MAINS, 150, false)))
+                .isEqualTo(Verdict.PASS);
+        assertThat(verdict(rig, "inverter-load", load(MAINS, 150, true), load(MAINS, 151, false)))
+                .isEqualTo(Verdict.CAUTION);
+    }
+
+    @Test
     void outletsCarryWhatIsPluggedIn() {
         Rig rig = rig(battery(12.8, 100, 1, 10), panelled(20, 50));
         assertThat(verdict(rig, "outlet-load", load(SOCKET, 120, true))).isEqualTo(Verdict.PASS);
@@ -101,6 +110,16 @@ class RuleBookTest {
         assertThat(finding(low, Double.NaN, "panel-voltage").verdict())
                 .as("unknown cold counts as the coldest")
                 .isEqualTo(Verdict.FAIL);
+    }
+
+    /** 22 V open against 1.4 times 15.7 V and 15.8 V, 21.98 V and 22.12 V. */
+    @Test
+    void panelOfTooFewVoltsIsACaution() {
+        Panel panel = Invented.panel("P", 100, 100);
+        assertThat(verdict(rig(battery(15.7, 100, 1, 10), panelled(20, 50), panel), "panel-voltage-low"))
+                .isEqualTo(Verdict.PASS);
+        assertThat(verdict(rig(battery(15.8, 100, 1, 10), panelled(20, 50), panel), "panel-voltage-low"))
+                .isEqualTo(Verdict.CAUTION);
     }
 
     @Test

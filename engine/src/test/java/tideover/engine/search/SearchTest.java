@@ -101,7 +101,6 @@ class SearchTest {
         assertThat(list.screened() + list.ruledOut()).isEqualTo(shelf.walked.size());
     }
 
-    /** Whatever the search screened itself has the share that the walk finds; whatever it ruled out was rightly so. */
     @Test
     void refusedConfirmationGoesOnToTheNext() {
         Shelf shelf = new Shelf(303);
