@@ -63,7 +63,8 @@ class BadInputTest {
                 arguments(
                         "Astoria Regional",
                         "Asotria Regional",
-                        "place.station: found \"Asotria Regional Airport OR\"," + " expected the name or number of a station in the station table. Near to that: Astoria Regional Airport OR;"),
+                        "place.station: found \"Asotria Regional Airport OR\","
+                                + " expected the name or number of a station in the station table. Near to that: Astoria Regional Airport OR;"),
                 arguments("parts: parts.csv", "parts: part.csv", "parts: found no file \"part.csv\", expected"));
     }
 
