@@ -44,7 +44,7 @@ public final class Tideover implements Callable<Integer> {
 
     public static void main(String[] args) {
         System.exit(run(
-                new PrintWriter(System.out, true, StandardCharsets.UTF_8),
+                new PrintWriter(new StandardOutput(), true, StandardCharsets.UTF_8),
                 new PrintWriter(System.err, true, StandardCharsets.UTF_8),
                 args));
     }
@@ -60,7 +60,10 @@ public final class Tideover implements Callable<Integer> {
         line.setParameterExceptionHandler(Failures::ofUsage);
         line.setExecutionExceptionHandler(Failures::ofWork);
         int status = line.execute(args);
-        out.flush();
+        if (out.checkError()) {
+            err.println("Standard output could not take all of it: is the disk full?");
+            status = Failures.INPUT_WRONG;
+        }
         err.flush();
         return status;
     }

@@ -74,7 +74,11 @@ final class ProvenSection {
         share(table, strip, "on the darkest twentieth of those days", proof.darkest());
         share(table, strip, "on the coldest twentieth", proof.coldest());
         if (confirmed != null) {
-            share(table, strip, "at every hour, on " + answer.options().confirmYears() + " other years", confirmed);
+            share(
+                    table,
+                    strip,
+                    "at every hour, on " + Counted.of(answer.options().confirmYears(), "other year"),
+                    confirmed);
         }
         return table.done();
     }

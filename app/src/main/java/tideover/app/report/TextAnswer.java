@@ -59,9 +59,9 @@ public final class TextAnswer {
         line("");
         line(String.format(
                 Locale.ROOT,
-                "seed %d, %d weather years, step %.0f min, Tideover %s",
+                "seed %d, %s, step %.0f min, Tideover %s",
                 answer.options().seed(),
-                answer.years(),
+                Counted.of(answer.years(), "weather year"),
                 60.0 / answer.options().stepsPerHour(),
                 version));
     }
@@ -146,8 +146,10 @@ public final class TextAnswer {
             heading("Others within a tenth of that price");
             rated(list.nearTies());
         }
-        heading("Price against share: nothing cheaper carries more");
-        rated(aroundTarget(list.front()));
+        if (!list.front().isEmpty()) {
+            heading("Price against share: nothing cheaper carries more");
+            rated(aroundTarget(list.front()));
+        }
         if (!list.unconfirmed().isEmpty()) {
             heading("Cheaper, met the target, and missed it on the confirming years");
             rated(list.unconfirmed());
@@ -165,7 +167,9 @@ public final class TextAnswer {
             line(String.format(Locale.ROOT, "  %,9d kept every rule and cost more than the budget", list.overBudget()));
         }
         line(String.format(Locale.ROOT, "  %,9d were left, numbered from the cheapest", list.kept()));
-        line("  Any of them in full: tideover prove PLAN --rig NUMBER");
+        if (list.kept() > 0) {
+            line("  Any of them in full: tideover prove PLAN --rig NUMBER");
+        }
     }
 
     /** The part of the front that a reader weighs: a few steps below the target and a few above. */

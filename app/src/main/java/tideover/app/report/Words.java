@@ -80,13 +80,14 @@ public final class Words {
         CarriedShare confirmed = answer.rig() == null ? null : answer.rig().confirmed();
         return confirmed == null
                 ? ""
-                : "; on " + answer.options().confirmYears() + " other years " + of100(confirmed.share());
+                : "; on " + Counted.of(answer.options().confirmYears(), "other year") + " " + of100(confirmed.share());
     }
 
     /** Such as "97.3 of 100 (90 % interval 96.1 to 98.0)". */
     public static String share(CarriedShare share, int years) {
         String figure = share.carried() == share.outages()
-                ? String.format(Locale.ROOT, "all %,d walked in %d years, 100 of 100", share.outages(), years)
+                ? String.format(
+                        Locale.ROOT, "all %,d walked in %s, 100 of 100", share.outages(), Counted.of(years, "year"))
                 : of100(share.share());
         return figure + " (90 % interval " + percent(share.low()) + " to " + percentUp(share.high()) + ")";
     }

@@ -3,6 +3,7 @@ package tideover.app.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
@@ -358,6 +359,40 @@ class CommandLineTest {
         assertThat(whole.status()).isZero();
         all.forEach(command -> assertThat(whole.out()).contains(command.getCommandName()));
         assertThat(whole.out()).contains("Exit status: 0 done, 1 our fault, 2 the input is wrong, 3 nothing meets");
+    }
+
+    /** An answer that nobody got is not done. */
+    @Test
+    void aFullDiskBehindStandardOutputIsTold() {
+        PrintWriter full = new PrintWriter(new OutputStream() {
+            @Override
+            public void write(int one) throws IOException {
+                throw new IOException("No space left on device");
+            }
+        });
+        StringWriter err = new StringWriter();
+
+        assertThat(Tideover.run(full, new PrintWriter(err), "sites", "astoria")).isEqualTo(2);
+        assertThat(err.toString()).startsWith("Standard output could not take all of it");
+    }
+
+    @Test
+    void panelsThatComeTooLateAreACaution(@TempDir Path empty) throws IOException {
+        Ran ran = Ran.quick("size", Ran.household(empty, "out after: 3 h", "out after: 72 h"));
+
+        assertThat(ran.out().replaceAll("\\s+", " "))
+                .contains("The panels are out after 72 h of an outage of 72 h: they give nothing while it lasts.");
+    }
+
+    /** Without money nothing is left to list: no heading stands over nothing. */
+    @Test
+    void aBudgetOfNothing(@TempDir Path empty) throws IOException {
+        Ran ran = Ran.quick("size", Ran.household(empty, "at most: 900 USD", "at most: 0 USD"));
+
+        assertThat(ran.status()).isEqualTo(3);
+        assertThat(ran.out())
+                .contains("cost more than the budget", "0 were left")
+                .doesNotContain("Price against share", "--rig NUMBER");
     }
 
     @Test

@@ -50,7 +50,12 @@ final class Cautions {
                             + " batteries give less, and lithium must not be charged below 0 degC unless its maker says that"
                             + " its electronics see to that.",
                     question.batteryRoom().words(),
-                    coldest));
+                    Math.floor(coldest)));
+        }
+        Outage outage = question.outage();
+        if (outage.panelsOutAfterHours() >= outage.hours()) {
+            cautions.add("The panels are out after " + outage.panelsOutAfterHours() + " h of an outage of "
+                    + outage.hours() + " h: they give nothing while it lasts.");
         }
         if (weather.years() < 10) {
             cautions.add("Only " + weather.years() + (weather.years() == 1 ? " year" : " years")
