@@ -16,9 +16,6 @@ public final class StormDays {
     /** Share of days that count. */
     public static final double SHARE = 0.05;
 
-    /** A twentieth of 140 days is 7, though the product of two doubles lies a little above. */
-    private static final double ROUNDING = 1e-9;
-
     private final BitSet darkest;
     private final BitSet coldest;
 
@@ -43,7 +40,7 @@ public final class StormDays {
         days.stream()
                 .map(day -> new Rated(day, figure.applyAsDouble(day)))
                 .sorted(Comparator.comparingDouble(Rated::figure).thenComparingInt(Rated::day))
-                .limit((long) Math.ceil(SHARE * days.size() - ROUNDING))
+                .limit((long) Math.ceil(SHARE * days.size()))
                 .forEach(rated -> chosen.set(rated.day()));
         return chosen;
     }
