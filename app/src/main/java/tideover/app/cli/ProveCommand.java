@@ -55,7 +55,7 @@ final class ProveCommand implements Callable<Integer> {
             paramLabel = "FILE-or-number",
             description =
                     "A rig file (docs/parts-file.md), or a rig's number in the list of 'tideover size' with the same"
-                            + " plan, seed and years.")
+                            + " plan and parts.")
     private String rigName = "";
 
     @Option(
