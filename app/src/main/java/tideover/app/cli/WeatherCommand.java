@@ -116,7 +116,10 @@ final class WeatherCommand implements Callable<Integer> {
         if (Files.isRegularFile(file)) {
             WeatherFile.Content content = WeatherFile.read(file);
             content.cautions().forEach(spec.commandLine().getErr()::println);
-            return new Source(content.place(), new WeatherSource.Imported(content.weather()), SnowCover.freezes(content.weather()));
+            return new Source(
+                    content.place(),
+                    new WeatherSource.Imported(content.weather()),
+                    SnowCover.freezes(content.weather()));
         }
         Stations stations = StationTable.load();
         Station station = stations.byLabel(name)
