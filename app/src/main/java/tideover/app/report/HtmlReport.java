@@ -93,7 +93,7 @@ public final class HtmlReport {
         }
         CarriedShare confirmed = rig.confirmed();
         if (confirmed != null && confirmed.share() < target) {
-            failings.add("On " + answer.options().confirmYears() + " other years it carries "
+            failings.add("On " + Counted.of(answer.options().confirmYears(), "other year") + " it carries "
                     + Words.of100(confirmed.share()) + ".");
         }
         for (Finding finding : rig.findings()) {

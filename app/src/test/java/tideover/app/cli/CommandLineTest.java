@@ -117,6 +117,23 @@ class CommandLineTest {
         assertThat(answer.path("answer").asString()).contains("misses the target");
     }
 
+    /** Four roof panels carry every outage, and would burn a controller made for 28 V: that is said first. */
+    @Test
+    void aRigThatBreaksARuleIsCalledUnfit() throws IOException {
+        Path rig = Files.writeString(
+                folder.resolve("unfit.yaml"),
+                "rig: Unfit\nparts:\n  - {id: cs-dc}\n  - {id: hb-100, count: 3}\n  - {id: tw-i150}\n"
+                        + "  - {id: on-220-used, count: 4}\n");
+        Ran ran = Ran.quick("prove", plan, "--rig", rig, "--format", "json");
+
+        assertThat(ran.status()).isEqualTo(3);
+        assertThat(ran.json().path("meets_target").asBoolean(true)).isFalse();
+        assertThat(ran.json().path("rig").path("carried_share").path("share").asDouble())
+                .isEqualTo(1);
+        assertThat(ran.json().path("answer").asString()).contains("breaks a rule (panel voltage) and so will not do");
+        assertThat(ran.json().path("cautions").toString()).contains("28");
+    }
+
     @Test
     void whereNothingMeetsTheNearestMissesAreStillPrinted(@TempDir Path empty) throws IOException {
         Path cheap = Ran.household(empty, "at most: 900 USD", "at most: 400 USD");
