@@ -35,7 +35,7 @@ final class AskOptions {
     @Option(
             names = "--step",
             paramLabel = "MIN",
-            description = "Simulation step in minutes: 60, 30, 20, 15, 10, 5 (default 15).")
+            description = "Simulation step in minutes: 60, 30, 20, 15, 12, 10, 6 or 5 (default 15).")
     private int stepMinutes = 15;
 
     @Option(names = "--threads", paramLabel = "N", description = "Threads (default: the machine's; changes no figure).")

@@ -54,8 +54,8 @@ final class ProveCommand implements Callable<Integer> {
             required = true,
             paramLabel = "FILE-or-number",
             description =
-                    "A rig file (docs/parts-file.md), or a rig's number in the list of 'tideover size' with the same"
-                            + " plan, seed and years.")
+                    "A rig file (docs/plan-file.md), or a rig's number in the lists of 'tideover size' with the same"
+                            + " plan and parts.")
     private String rigName = "";
 
     @Option(
