@@ -54,7 +54,7 @@ final class ProveCommand implements Callable<Integer> {
             required = true,
             paramLabel = "FILE-or-number",
             description =
-                    "A rig file (docs/parts-file.md), or a rig's number in the list of 'tideover size' with the same"
+                    "A rig file (docs/plan-file.md), or a rig's number in the lists of 'tideover size' with the same"
                             + " plan and parts.")
     private String rigName = "";
 

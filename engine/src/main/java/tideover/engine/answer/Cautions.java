@@ -6,8 +6,6 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.outage.Outage;
 import tideover.engine.part.Condition;
-import tideover.engine.quantity.ModelYear;
-import tideover.engine.quantity.Series;
 import tideover.engine.site.Room;
 import tideover.engine.site.Weather;
 import tideover.engine.why.Finding;
@@ -42,7 +40,10 @@ final class Cautions {
                 cautions.add("The price holds no wire, fuses, terminals or tools: the plan allows nothing for them.");
             }
         }
-        double coldest = coldestDegC(question.outage(), Room.degC(question.batteryRoom(), weather));
+        double coldest = Room.extremes(
+                        Room.degC(question.batteryRoom(), weather),
+                        question.outage().months())
+                .lowestDegC();
         if (coldest < 0) {
             cautions.add(String.format(
                     Locale.ROOT,
@@ -63,15 +64,5 @@ final class Cautions {
         }
         cautions.addAll(question.cautions());
         return cautions;
-    }
-
-    private static double coldestDegC(Outage outage, Series roomDegC) {
-        double coldest = Double.POSITIVE_INFINITY;
-        for (int hour = 0; hour < roomDegC.length(); hour++) {
-            if (outage.months().contains(ModelYear.monthOfDay(hour / 24 % ModelYear.DAYS))) {
-                coldest = Math.min(coldest, roomDegC.at(hour));
-            }
-        }
-        return coldest;
     }
 }

@@ -3,8 +3,12 @@ package tideover.engine.answer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
 import tideover.engine.proof.PlaneWeather;
 import tideover.engine.quantity.PlainNumber;
+import tideover.engine.site.Room;
+import tideover.engine.site.RoomKind;
 import tideover.engine.site.Weather;
 import tideover.engine.why.Basis;
 import tideover.engine.why.MarginNote;
@@ -35,6 +39,23 @@ final class Notes {
                 String.format(Locale.ROOT, "%.1f %%", 100.0 * plane.coveredHours() / weather.hours()),
                 Basis.COMMON_PRACTICE,
                 question.snow() ? "snow rule of the models page" : "snow is taken to be swept or absent"));
+        rooms(question, weather, notes);
         return notes;
+    }
+
+    /** What each room that something lives in goes through in the asked months. */
+    private static void rooms(Question question, Weather weather, List<MarginNote> notes) {
+        Set<RoomKind> used = new TreeSet<>(Set.of(question.batteryRoom()));
+        question.loads().forEach(load -> used.add(load.room()));
+        for (RoomKind room : used) {
+            Room.Extremes extremes =
+                    Room.extremes(Room.degC(room, weather), question.outage().months());
+            notes.add(new MarginNote(
+                    "temperature " + (room == RoomKind.INDOORS || room == RoomKind.OUTDOORS ? "" : "in the ")
+                            + room.words() + ", asked months",
+                    String.format(Locale.ROOT, "%.0f to %.0f degC", extremes.lowestDegC(), extremes.highestDegC()),
+                    Basis.COMMON_PRACTICE,
+                    "room rule of the models page; a thermometer is better"));
+        }
     }
 }

@@ -259,7 +259,7 @@ public final class RuleBook {
         double ratedV = rig.panel().openCircuitV();
         found.add(atMost(
                 "panel-voltage-low",
-                Verdict.CAUTION,
+                Verdict.FAIL,
                 rig.busV() * OPEN_V_PER_STORE_V,
                 ratedV,
                 "V",

@@ -1,6 +1,7 @@
 package tideover.engine.search;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -43,6 +44,7 @@ import tideover.engine.wiring.Price;
 public record Candidates(List<Priced> kept, int looked, Map<String, Integer> rejected, int overBudget) {
     public Candidates {
         kept = List.copyOf(kept);
+        rejected = Collections.unmodifiableMap(new TreeMap<>(rejected));
     }
 
     /** A rig and its price. */

@@ -40,6 +40,10 @@ public final class Search {
     private static final double NEAR_TIE = 0.10;
     private static final double FRONT_TIMES = 2;
     private static final int MISSES = 8;
+
+    /** No panel gives this many times its rated watts, however bright and cold. */
+    private static final double MOST_PER_RATED_W = 4;
+
     private static final int ROUND = 8;
 
     private final PlaneWeather plane;
@@ -179,7 +183,8 @@ public final class Search {
                 Rig rig = rig(i);
                 RigFigures figures = RigFigures.of(rig).withCapacityWh(1).withMaxDischargeW(Double.MAX_VALUE);
                 // The walk never reaches these where they cannot bind; without them more rigs share a series.
-                if (figures.maxChargeW() >= Math.min(figures.controllerMaxW(), 2 * figures.arrayRatedW())) {
+                if (figures.maxChargeW()
+                        >= Math.min(figures.controllerMaxW(), MOST_PER_RATED_W * figures.arrayRatedW())) {
                     figures = figures.withMaxChargeW(Double.MAX_VALUE);
                 }
                 // All that a rig's demand depends on; the day's steps are worked out once for each.

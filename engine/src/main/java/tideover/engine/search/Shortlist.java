@@ -1,7 +1,9 @@
 package tideover.engine.search;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -39,5 +41,6 @@ public record Shortlist(
         unconfirmed = List.copyOf(unconfirmed);
         front = List.copyOf(front);
         misses = List.copyOf(misses);
+        rejected = Collections.unmodifiableMap(new TreeMap<>(rejected));
     }
 }

@@ -1,5 +1,7 @@
 package tideover.engine.site;
 
+import java.util.List;
+import tideover.engine.quantity.ModelYear;
 import tideover.engine.quantity.Series;
 
 /**
@@ -40,6 +42,27 @@ public final class Room {
             case SHED -> lagged(weather, SHED_LAG_H, SHED_GAIN_K, Double.NEGATIVE_INFINITY);
             case OUTDOORS -> weather.airDegC();
         };
+    }
+
+    /** The lowest and highest that a temperature goes in some months. */
+    public record Extremes(double lowestDegC, double highestDegC) {}
+
+    /**
+     * Extremes over all years.
+     *
+     * @param degC   hourly, through whole model years
+     * @param months counted from 0
+     */
+    public static Extremes extremes(Series degC, List<Integer> months) {
+        double lowest = Double.POSITIVE_INFINITY;
+        double highest = Double.NEGATIVE_INFINITY;
+        for (int hour = 0; hour < degC.length(); hour++) {
+            if (months.contains(ModelYear.monthOfDay(hour / 24 % ModelYear.DAYS))) {
+                lowest = Math.min(lowest, degC.at(hour));
+                highest = Math.max(highest, degC.at(hour));
+            }
+        }
+        return new Extremes(lowest, highest);
     }
 
     private static Series lagged(Weather weather, double lagH, double gainK, double floorDegC) {

@@ -52,6 +52,28 @@ class RuleBookTest {
                 .isEqualTo(Verdict.CAUTION);
     }
 
+    /** An outlet of alternating current on a part without an inverter is a slip in the parts file. */
+    @Test
+    void alternatingCurrentNeedsAnInverter() {
+        ChargeController odd = new ChargeController(
+                Invented.listing("C", 100, 1),
+                new ControllerRating(20, 50, 12, 24, 0.95),
+                List.of(new Outlet(MAINS, 1, 300, 1)));
+        assertThat(verdict(rig(battery(12.8, 100, 1, 10), odd), "no-inverter", load(MAINS, 50, true)))
+                .isEqualTo(Verdict.FAIL);
+        assertThat(verdict(
+                        rig(battery(12.8, 100, 1, 10), odd, inverter(300, 12)), "no-inverter", load(MAINS, 50, true)))
+                .isEqualTo(Verdict.PASS);
+    }
+
+    @Test
+    void moreLoadsThanSocketsIsACaution() {
+        Rig rig = rig(battery(12.8, 100, 1, 10), panelled(20, 50));
+        assertThat(verdict(rig, "socket-count", load(SOCKET, 10, true))).isEqualTo(Verdict.PASS);
+        assertThat(verdict(rig, "socket-count", load(SOCKET, 10, true), load(SOCKET, 10, true)))
+                .isEqualTo(Verdict.CAUTION);
+    }
+
     @Test
     void inverterCarriesWhatCanRunTogether() {
         Rig rig = rig(battery(12.8, 100, 1, 10), inverter(300, 12));
@@ -114,12 +136,12 @@ class RuleBookTest {
 
     /** 22 V open against 1.4 times 15.7 V and 15.8 V, 21.98 V and 22.12 V. */
     @Test
-    void panelOfTooFewVoltsIsACaution() {
+    void panelOfTooFewVoltsChargesNothing() {
         Panel panel = Invented.panel("P", 100, 100);
         assertThat(verdict(rig(battery(15.7, 100, 1, 10), panelled(20, 50), panel), "panel-voltage-low"))
                 .isEqualTo(Verdict.PASS);
         assertThat(verdict(rig(battery(15.8, 100, 1, 10), panelled(20, 50), panel), "panel-voltage-low"))
-                .isEqualTo(Verdict.CAUTION);
+                .isEqualTo(Verdict.FAIL);
     }
 
     @Test
