@@ -276,6 +276,9 @@ public final class JsonAnswer {
         node.put("rigs_screened_exactly", list.screened());
         node.put("net_gain_series", list.series());
         node.put("rigs_over_budget", list.overBudget());
+        if (list.leastOverBudgetCents().isPresent()) {
+            node.put("cheapest_over_budget_cents", list.leastOverBudgetCents().getAsLong());
+        }
         ObjectNode rejected = node.putObject("rejected_by_rule");
         list.rejected().forEach(rejected::put);
         return node;

@@ -70,7 +70,10 @@ public final class Words {
             miss = " The nearest, " + best.rig().words() + " for "
                     + money(best.price().totalCents(), question.currency()) + ", carries " + of100(best.share()) + ".";
         } else if (list != null) {
-            miss = " No rig of these parts keeps the rules and the budget; the counts by rule say why.";
+            miss = list.leastOverBudgetCents().isPresent()
+                    ? " The cheapest rig that keeps every rule costs "
+                            + money(list.leastOverBudgetCents().getAsLong(), question.currency()) + "."
+                    : " No rig of these parts keeps the rules; the counts by rule say why.";
         }
         return "Nothing on the parts list carries " + of100(question.outage().targetShare()) + " " + outages(question)
                 + within + "." + miss;

@@ -40,8 +40,14 @@ import tideover.engine.wiring.Price;
  * @param looked     how many rigs the grammar gave
  * @param rejected   how many fell to each rule; one rig may fall to several
  * @param overBudget how many fell to the budget alone
+ * @param leastOverBudgetCents the cheapest of those; empty where there is none
  */
-public record Candidates(List<Priced> kept, int looked, Map<String, Integer> rejected, int overBudget) {
+public record Candidates(
+        List<Priced> kept,
+        int looked,
+        Map<String, Integer> rejected,
+        int overBudget,
+        OptionalLong leastOverBudgetCents) {
     public Candidates {
         kept = List.copyOf(kept);
         rejected = Collections.unmodifiableMap(new TreeMap<>(rejected));
@@ -66,7 +72,7 @@ public record Candidates(List<Priced> kept, int looked, Map<String, Integer> rej
         Judge judge = new Judge(loads, lowestDegC, allowances, budgetCents);
         forEach(parts, grammar, judge);
         judge.kept.sort(Priced.BY_PRICE);
-        return new Candidates(judge.kept, judge.looked, judge.rejected, judge.overBudget);
+        return new Candidates(judge.kept, judge.looked, judge.rejected, judge.overBudget, judge.leastOverBudgetCents);
     }
 
     /** Puts rigs before the rule book; what concerns loads is judged once for all arrays on the same electronics. */
@@ -80,6 +86,7 @@ public record Candidates(List<Priced> kept, int looked, Map<String, Integer> rej
         private final Map<List<Chosen>, Set<String>> failedWithLoads = new HashMap<>();
         private int looked;
         private int overBudget;
+        private OptionalLong leastOverBudgetCents = OptionalLong.empty();
 
         Judge(List<Load> loads, double lowestDegC, Allowances allowances, OptionalLong budgetCents) {
             this.loads = loads;
@@ -108,6 +115,8 @@ public record Candidates(List<Priced> kept, int looked, Map<String, Integer> rej
             }
             if (budgetCents.isPresent() && price.totalCents() > budgetCents.getAsLong()) {
                 overBudget++;
+                leastOverBudgetCents =
+                        OptionalLong.of(Math.min(price.totalCents(), leastOverBudgetCents.orElse(Long.MAX_VALUE)));
             } else {
                 kept.add(new Priced(rig, price));
             }

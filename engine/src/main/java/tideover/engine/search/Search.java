@@ -165,7 +165,8 @@ public final class Search {
                     screened,
                     series,
                     candidates.rejected(),
-                    candidates.overBudget());
+                    candidates.overBudget(),
+                    candidates.leastOverBudgetCents());
         }
 
         private Rig rig(int index) {

@@ -3,6 +3,7 @@ package tideover.engine.search;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalLong;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
@@ -22,6 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param series      different net-gain series behind the screening, the bounds' own included
  * @param rejected    rigs that fell to each rule; one rig may fall to several
  * @param overBudget  rigs that keep every rule and cost more than the budget
+ * @param leastOverBudgetCents the cheapest of those; empty where there is none
  */
 public record Shortlist(
         @Nullable Rated winner,
@@ -35,7 +37,8 @@ public record Shortlist(
         int screened,
         int series,
         Map<String, Integer> rejected,
-        int overBudget) {
+        int overBudget,
+        OptionalLong leastOverBudgetCents) {
     public Shortlist {
         nearTies = List.copyOf(nearTies);
         unconfirmed = List.copyOf(unconfirmed);
