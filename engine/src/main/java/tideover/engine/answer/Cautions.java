@@ -3,6 +3,7 @@ package tideover.engine.answer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.outage.Outage;
 import tideover.engine.part.Condition;
@@ -13,6 +14,9 @@ import tideover.engine.why.Verdict;
 
 /** What must be minded beside any answer, and beside this one. */
 final class Cautions {
+    /** A name that speaks of a cold box; until such loads have a kind of their own. */
+    private static final Pattern COLD_BOX = Pattern.compile("(?i)fridge|refrigerat|freezer|cool(er|box)");
+
     private Cautions() {}
 
     static List<String> of(Question question, @Nullable ProvenRig proven, Weather weather) {
@@ -25,6 +29,16 @@ final class Cautions {
                         + " outages is not good enough for it.");
         cautions.add("Starting surges are not judged: a motor or compressor draws several times its running watts for a"
                 + " moment. Test each one on the rig before it is needed.");
+        cautions.add(
+                "A battery can burn and cannot be switched off: follow its maker for place, air and charging, fuse it at its"
+                        + " post, and keep tools and rings off the terminals.");
+        if (question.loads().stream()
+                .anyMatch(load -> COLD_BOX.matcher(load.name()).find())) {
+            cautions.add(
+                    "Food is not judged, only power. With the door shut a refrigerator is safe for 4 h, a full freezer for"
+                            + " 48 h, a half-full one for 24 h (USDA and FDA); past that only a thermometer in the warmest food, or"
+                            + " ice crystals, count. A compressor's watts are not drawn all the time: a meter tells how long.");
+        }
         if (proven != null) {
             for (Finding finding : proven.findings()) {
                 if (finding.verdict() != Verdict.PASS) {
