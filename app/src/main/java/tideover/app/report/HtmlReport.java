@@ -7,13 +7,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.StringJoiner;
-import java.util.stream.Collectors;
 import tideover.engine.answer.Answer;
 import tideover.engine.answer.ProvenRig;
 import tideover.engine.answer.Question;
 import tideover.engine.load.Load;
-import tideover.engine.load.Need;
-import tideover.engine.load.TimedLoad;
 import tideover.engine.outage.Outage;
 import tideover.engine.proof.CarriedShare;
 import tideover.engine.quantity.PlainNumber;
@@ -118,18 +115,10 @@ public final class HtmlReport {
                     PlainNumber.of(load.runningW()) + " W",
                     String.format(Locale.ROOT, "%,.0f Wh", load.wantedWhPerDay()),
                     load.essential() ? "essential" : "nice to have",
-                    owed(load),
+                    load.owed(),
                     load.supply().words());
         }
         return table.done();
-    }
-
-    private static String owed(Load load) {
-        return load instanceof TimedLoad timed
-                ? timed.windows().stream()
-                        .map(window -> Need.clock(window.fromHour()) + " to " + Need.clock(window.toHour()))
-                        .collect(Collectors.joining(", "))
-                : load.need().words();
     }
 
     private static String asked(Question question) {

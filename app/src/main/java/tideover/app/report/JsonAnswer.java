@@ -88,7 +88,7 @@ public final class JsonAnswer {
         Outage outage = question.outage();
         ObjectNode asked = node.putObject("outage");
         ArrayNode months = asked.putArray("months");
-        outage.months().forEach(month -> months.add(ModelYear.monthName(month)));
+        Words.winterFirst(outage.months()).forEach(months::add);
         asked.put("hours", outage.hours());
         number(asked, "target_share", outage.targetShare());
         number(asked, "charge_at_start_share", outage.chargeAtStart());
@@ -104,7 +104,7 @@ public final class JsonAnswer {
             number(one, "running_w", load.runningW());
             number(one, "wanted_wh_per_day", load.wantedWhPerDay());
             one.put("essential", load.essential());
-            one.put("need", load.need().words());
+            one.put("need", load.owed());
         }
         return node;
     }

@@ -86,18 +86,27 @@ public final class TextAnswer {
         for (var step : trace.steps()) {
             lowest = Math.min(lowest, step.storedWh());
         }
+        boolean toTheEnd = trace.hoursCarried() >= trace.steps().size() * trace.stepHours();
         return String.format(
                 Locale.ROOT,
-                "began %s; %.1f h carried, store down to %.0f %%",
+                "began %s; %s, store down to %.0f %%",
                 Words.moment(trace.startHour()),
-                trace.hoursCarried(),
-                100 * Math.max(0, lowest) / trace.capacityWh());
+                toTheEnd
+                        ? "carried to the end"
+                        : String.format(
+                                Locale.ROOT, "short from %.1f h on", Math.floor(trace.hoursCarried() * 10) / 10),
+                Math.floor(100 * Math.max(0, lowest) / trace.capacityWh()));
     }
 
     private void parts(ProvenRig rig) {
         Question question = answer.question();
         heading("The rig (" + rig.rig().route().words() + ", "
-                + String.format(Locale.ROOT, "%.1f kg)", rig.rig().massKg()));
+                + String.format(
+                        Locale.ROOT,
+                        "%.1f kg; usable store %,.0f Wh, panels rated %,.0f W)",
+                        rig.rig().massKg(),
+                        rig.proof().figures().capacityWh(),
+                        rig.proof().figures().arrayRatedW()));
         for (Chosen chosen : rig.rig().chosen()) {
             Listing listing = chosen.part().listing();
             String condition = listing.condition() == Condition.NEW
@@ -161,7 +170,8 @@ public final class TextAnswer {
         heading("Why not the others (one rig may fall to several rules)");
         line(String.format(Locale.ROOT, "  %,9d rigs can be put together from these parts", list.looked()));
         for (Map.Entry<String, Integer> rule : list.rejected().entrySet()) {
-            line(String.format(Locale.ROOT, "  %,9d fell to the rule %s", rule.getValue(), rule.getKey()));
+            line(String.format(
+                    Locale.ROOT, "  %,9d fell to %s: %s", rule.getValue(), rule.getKey(), Words.rule(rule.getKey())));
         }
         if (list.overBudget() > 0) {
             line(String.format(Locale.ROOT, "  %,9d kept every rule and cost more than the budget", list.overBudget()));

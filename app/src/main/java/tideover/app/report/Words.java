@@ -75,6 +75,15 @@ public final class Words {
                             + money(list.leastOverBudgetCents().getAsLong(), question.currency()) + "."
                     : " No rig of these parts keeps the rules; the counts by rule say why.";
         }
+        if (list != null
+                && !list.misses().isEmpty()
+                && list.leastOverBudgetCents().isPresent()) {
+            miss += String.format(
+                    Locale.ROOT,
+                    " %,d more keep every rule and cost from %s on: try a higher budget.",
+                    list.overBudget(),
+                    money(list.leastOverBudgetCents().getAsLong(), question.currency()));
+        }
         return "Nothing on the parts list carries " + of100(question.outage().targetShare()) + " " + outages(question)
                 + within + "." + miss;
     }
@@ -88,11 +97,10 @@ public final class Words {
 
     /** Such as "97.3 of 100 (90 % interval 96.1 to 98.0)". */
     public static String share(CarriedShare share, int years) {
-        String figure = share.carried() == share.outages()
-                ? String.format(
-                        Locale.ROOT, "all %,d walked in %s, 100 of 100", share.outages(), Counted.of(years, "year"))
-                : of100(share.share());
-        return figure + " (90 % interval " + percent(share.low()) + " to " + percentUp(share.high()) + ")";
+        String interval = "90 % interval " + percent(share.low()) + " to " + percentUp(share.high());
+        return share.carried() == share.outages()
+                ? String.format(Locale.ROOT, "100 of 100 (%,d walked, none failed; %s)", share.outages(), interval)
+                : of100(share.share()) + " (" + interval + ")";
     }
 
     /** Such as "outages of 72 h that begin in nov, dec, jan". */
@@ -103,10 +111,11 @@ public final class Words {
 
     /** Month names, or "any month". */
     public static String months(List<Integer> months) {
-        if (months.size() == 12) {
-            return "any month";
-        }
-        // A winter is read from its autumn on: begin after the longest run of months not asked.
+        return months.size() == 12 ? "any month" : String.join(", ", winterFirst(months));
+    }
+
+    /** Names of the months, a winter read from its autumn on: begun after the longest run of months not asked. */
+    static List<String> winterFirst(List<Integer> months) {
         int first = 0;
         int longest = -1;
         for (int i = 0; i < months.size(); i++) {
@@ -121,7 +130,7 @@ public final class Words {
         for (int i = 0; i < months.size(); i++) {
             names.add(ModelYear.monthName(months.get((first + i) % months.size())));
         }
-        return String.join(", ", names);
+        return names;
     }
 
     /** Worst, 1 in 20 and median hours of the asked months. */
@@ -139,8 +148,13 @@ public final class Words {
             least = Math.min(least, proof.noSunHours().at(hour));
             most = Math.max(most, proof.noSunHours().at(hour));
         }
-        return String.format(
-                Locale.ROOT, "%.0f to %.0f h, by the hour in which it begins", Math.floor(least), Math.floor(most));
+        return Math.floor(least) == Math.floor(most)
+                ? String.format(Locale.ROOT, "%.0f h", Math.floor(least))
+                : String.format(
+                        Locale.ROOT,
+                        "%.0f to %.0f h, by the hour in which it begins",
+                        Math.floor(least),
+                        Math.floor(most));
     }
 
     /** Which limit binds, and what lifting it gains. */
@@ -209,6 +223,23 @@ public final class Words {
     /** Whole cents as "412.00 USD". */
     public static String money(long cents, String currency) {
         return String.format(Locale.ROOT, "%,d.%02d %s", cents / 100, cents % 100, currency);
+    }
+
+    /** What a rule asks, in a few plain words. */
+    public static String rule(String id) {
+        return switch (id) {
+            case "no-outlet" -> "an essential load finds no outlet with its volts, hertz and plug";
+            case "no-inverter" -> "a load wants AC and there is no inverter";
+            case "inverter-load" -> "AC loads that can run together are more than the inverter gives";
+            case "outlet-load" -> "loads on one kind of outlet are more than it gives";
+            case "store-current" -> "loads take more current than the store gives";
+            case "bus-voltage" -> "store, controller, inverter or enclosure want different volts";
+            case "panel-voltage" -> "a cold panel's volts are more than the controller takes";
+            case "panel-voltage-low" -> "a panel has too few volts to charge the store";
+            case "parallel-limit" -> "more batteries side by side than their maker allows";
+            case "at-hand" -> "more pieces than there are to be had";
+            default -> id;
+        };
     }
 
     /** An hour of the weather years as "year 17, 14 dec, 18:00". */

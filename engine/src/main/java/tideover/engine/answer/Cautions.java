@@ -6,7 +6,11 @@ import java.util.Locale;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.outage.Outage;
+import tideover.engine.part.Battery;
 import tideover.engine.part.Condition;
+import tideover.engine.rig.Chosen;
+import tideover.engine.rig.Rig;
+import tideover.engine.search.Grammar;
 import tideover.engine.site.Room;
 import tideover.engine.site.Weather;
 import tideover.engine.why.Finding;
@@ -72,11 +76,46 @@ final class Cautions {
             cautions.add("The panels are out after " + outage.panelsOutAfterHours() + " h of an outage of "
                     + outage.hours() + " h: they give nothing while it lasts.");
         }
+        if (proven != null) {
+            ofTheProof(question, proven, cautions);
+        }
         if (weather.years() < 10) {
             cautions.add("Only " + weather.years() + (weather.years() == 1 ? " year" : " years")
                     + " of weather: rare spells are missing, and the interval says so.");
         }
         cautions.addAll(question.cautions());
         return cautions;
+    }
+
+    /** What the figures of the proof say between the lines. */
+    private static void ofTheProof(Question question, ProvenRig proven, List<String> cautions) {
+        Rig rig = proven.rig();
+        if (rig.panelCount() == 0) {
+            cautions.add(
+                    "No panels: once the store is empty it stays empty until the grid is back, and a second outage soon"
+                            + " after finds it so. Sun and weather make no difference to this rig.");
+        }
+        Grammar grammar = question.grammar();
+        int batteries = rig.chosen().stream()
+                .filter(chosen -> chosen.part() instanceof Battery)
+                .mapToInt(Chosen::count)
+                .sum();
+        if (rig.panelCount() == grammar.mostPanels() && grammar.mostPanels() > 0) {
+            cautions.add("The rig has as many panels as the plan looks at (" + grammar.mostPanels()
+                    + "): more may do better; raise 'most panels'.");
+        }
+        if (batteries == grammar.mostBatteries()) {
+            cautions.add("The rig has as many batteries as the plan looks at (" + grammar.mostBatteries()
+                    + "): more may do better; raise 'most batteries'.");
+        }
+        double wantedWh = proven.proof().energy().wantedNiceWh();
+        double servedWh = proven.proof().energy().servedNiceWh();
+        if (wantedWh > 0 && servedWh < wantedWh / 2) {
+            cautions.add(String.format(
+                    Locale.ROOT,
+                    "What is nice to have gets %.0f of 100 Wh it wants: it lives on sun that the store has no room for. Lower"
+                            + " 'keep back' in the plan to let it draw on the store, and see what that costs.",
+                    Math.floor(100 * servedWh / wantedWh)));
+        }
     }
 }

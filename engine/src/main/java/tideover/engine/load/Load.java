@@ -17,6 +17,11 @@ public sealed interface Load permits SteadyLoad, TimedLoad {
 
     Need need();
 
+    /** What it is owed, in words, such as "always on" or "17:00 to 23:00". */
+    default String owed() {
+        return need().words();
+    }
+
     /** Where it stands: decides the temperature it and its people live in. */
     RoomKind room();
 

@@ -1,6 +1,7 @@
 package tideover.engine.load;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import tideover.engine.quantity.Require;
 import tideover.engine.site.RoomKind;
 
@@ -36,5 +37,12 @@ public record TimedLoad(
     @Override
     public List<DayWindow> onHours(double noonHour) {
         return windows;
+    }
+
+    @Override
+    public String owed() {
+        return windows.stream()
+                .map(window -> Need.clock(window.fromHour()) + " to " + Need.clock(window.toHour()))
+                .collect(Collectors.joining(", "));
     }
 }

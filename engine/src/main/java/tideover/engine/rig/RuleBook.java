@@ -166,14 +166,18 @@ public final class RuleBook {
                     peakW,
                     outlet.supply().words(),
                     outlet.maxW()));
-            if (here.size() > outlet.count()) {
+            List<String> all = sockets.plugged().stream()
+                    .filter(plugged -> plugged.outlet() == outlet)
+                    .map(plugged -> plugged.load().name())
+                    .toList();
+            if (all.size() > outlet.count()) {
                 found.add(inWords(
                         "socket-count",
                         Verdict.CAUTION,
                         Basis.MAKER,
                         "outlet count in the parts file",
                         "%s share %s %s: a listed strip or splitter is needed.",
-                        names,
+                        String.join(", ", all),
                         outlet.count() == 1 ? "one outlet" : outlet.count() + " outlets",
                         outlet.supply().words()));
             }
@@ -265,9 +269,9 @@ public final class RuleBook {
                 "V",
                 Basis.COMMON_PRACTICE,
                 "volts that a controller which only steps down needs above the store's",
-                "A panel of %.1f V open charges a store of %.1f V only through a controller that raises volts; most do not,"
-                        + " and then the panels give nothing.",
+                "A panel gives %.1f V open; a controller that only lowers volts needs %.1f V to charge a store of %.1f V.",
                 ratedV,
+                rig.busV() * OPEN_V_PER_STORE_V,
                 rig.busV()));
     }
 

@@ -114,7 +114,7 @@ public record TypedClimate(@Nullable MonthlyClimate climate, List<Impossible> pr
                 DailyRecipe.usualWithSun(place.latDeg()),
                 north ? Series.of(perScore) : Series.of(perScore[2], perScore[3], perScore[0], perScore[1]),
                 Double.NaN,
-                source);
+                "twelve typed monthly figures (" + source + "), which is rougher than a station's record");
         return new TypedClimate(climate, problems);
     }
 
