@@ -80,8 +80,8 @@ public final class Tideover implements Callable<Integer> {
             PrintWriter out = spec.commandLine().getOut();
             out.println();
             out.println("This was the invented demo plan. Your own: write a plan file (docs/plan-file.md), then");
-            out.println("  tideover sites NAME       to find your weather station");
-            out.println("  tideover size PLAN        for the cheapest rig; add --report FILE.html for the full sheet");
+            out.println("  ./tideover sites NAME     to find your weather station");
+            out.println("  ./tideover size PLAN      for the cheapest rig; add --report FILE.html for the full sheet");
         }
         return status;
     }

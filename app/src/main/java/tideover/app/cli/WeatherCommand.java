@@ -4,7 +4,6 @@ import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -19,6 +18,7 @@ import tideover.app.report.WeatherCsv;
 import tideover.engine.answer.Advisor;
 import tideover.engine.answer.Options;
 import tideover.engine.answer.WeatherSheet;
+import tideover.engine.quantity.PlainNumber;
 import tideover.engine.site.Place;
 import tideover.engine.site.SnowCover;
 import tideover.engine.site.Station;
@@ -138,7 +138,8 @@ final class WeatherCommand implements Callable<Integer> {
         if (!(value >= least && value <= most)) {
             throw new ParameterException(
                     spec.commandLine(),
-                    String.format(Locale.ROOT, "%s is %s, expected from %s to %s.", name, value, least, most));
+                    name + " is " + PlainNumber.of(value) + ", expected from " + PlainNumber.of(least) + " to "
+                            + PlainNumber.of(most) + ".");
         }
     }
 }

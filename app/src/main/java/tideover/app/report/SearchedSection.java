@@ -102,7 +102,9 @@ final class SearchedSection {
                 .words("rule")
                 .figures("rigs");
         for (Map.Entry<String, Integer> rule : list.rejected().entrySet()) {
-            table.row(rule.getKey().replace('-', ' ') + ": " + Words.rule(rule.getKey()), String.format(Locale.ROOT, "%,d", rule.getValue()));
+            table.row(
+                    rule.getKey().replace('-', ' ') + ": " + Words.rule(rule.getKey()),
+                    String.format(Locale.ROOT, "%,d", rule.getValue()));
         }
         return table.done();
     }

@@ -230,7 +230,8 @@ class PlanFileTest {
         assertThat(question.place()).isEqualTo(new Place("57.60 N 7.30 W", 57.6, -7.3, 0, 0));
         assertThat(weather.climate().ghiKwhM2Day().at(11)).isEqualTo(0.3);
         assertThat(weather.climate().meanDegC().at(0)).isCloseTo(5, offset(1e-9));
-        assertThat(weather.climate().source()).isEqualTo("invented");
+        assertThat(weather.climate().source())
+                .isEqualTo("twelve typed monthly figures (invented), which is rougher than a station's record");
         assertThat(note(question, "Sun, month by month").value())
                 .isEqualTo("0.4, 1.1, 2.2, 3.9, 5.2, 5.2, 4.7, 3.8, 2.6, 1.3, 0.6, 0.3");
         assertThat(question.lowestDegC()).isNaN();

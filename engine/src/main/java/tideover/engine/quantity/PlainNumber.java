@@ -14,6 +14,9 @@ public final class PlainNumber {
         if (value == 0) {
             return "0";
         }
+        if (Double.isNaN(value) || Double.isInfinite(value)) {
+            return Double.toString(value);
+        }
         BigDecimal whole = new BigDecimal(value);
         BigDecimal shown = Math.abs(value) >= 1000 ? whole.setScale(0, RoundingMode.HALF_EVEN) : whole.round(DIGITS);
         return shown.stripTrailingZeros().toPlainString();
