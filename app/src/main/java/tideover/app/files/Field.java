@@ -93,6 +93,12 @@ final class Field {
             return this;
         }
         List<String> right = List.of(known);
+        List<String> absent = new ArrayList<>(right);
+        for (NodeTuple pair : block.getValue()) {
+            if (pair.getKeyNode() instanceof ScalarNode keyNode) {
+                absent.remove(keyNode.getValue().strip());
+            }
+        }
         for (NodeTuple pair : block.getValue()) {
             int keyLine = lineOf(pair.getKeyNode());
             if (!(pair.getKeyNode() instanceof ScalarNode keyNode)) {
@@ -103,7 +109,7 @@ final class Field {
             String keyPath = path.isEmpty() ? key : path + "." + key;
             Field earlier = children.get(key);
             if (!right.contains(key)) {
-                tellUnknown(keyLine, key, right);
+                tellUnknown(keyLine, key, right, absent);
             } else if (earlier != null) {
                 reading.problem(
                         file + ":" + keyLine + " " + keyPath,
@@ -120,8 +126,9 @@ final class Field {
         return this;
     }
 
-    private void tellUnknown(int keyLine, String key, List<String> right) {
-        Optional<String> nearest = Nearest.to(key, right);
+    /** A key that is missing is meant sooner than one that stands there already. */
+    private void tellUnknown(int keyLine, String key, List<String> right, List<String> absent) {
+        Optional<String> nearest = Nearest.to(key, absent).or(() -> Nearest.to(key, right));
         nearest.ifPresent(misspelt::add);
         reading.problem(
                 file + ":" + keyLine + (path.isEmpty() ? "" : " " + path),

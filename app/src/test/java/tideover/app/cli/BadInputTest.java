@@ -226,4 +226,11 @@ class BadInputTest {
         assertThat(report).doesNotExist();
         return ran;
     }
+
+    /** "plac" is as near to "plan" as to "place": the one that is missing is meant. */
+    @Test
+    void theMissingKeyIsOfferedBeforeOneThatStandsThere(@TempDir Path folder) throws IOException {
+        Path plan = Files.writeString(folder.resolve("plan.yaml"), "plan: x\nplac: {}\n");
+        assertThat(Ran.quick("size", plan).err()).contains("Write place:").doesNotContain("found no \"place:\"");
+    }
 }
