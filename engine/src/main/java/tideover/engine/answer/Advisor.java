@@ -1,6 +1,8 @@
 package tideover.engine.answer;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.outage.Outage;
 import tideover.engine.proof.CarriedShare;
@@ -35,6 +37,9 @@ public final class Advisor {
     private final SunYear sun;
     private final Sky sky;
     private @Nullable Sky confirming;
+
+    /** What the confirming years said of each rig asked about, by its id. */
+    private final Map<String, CarriedShare> confirmed = new HashMap<>();
 
     private Advisor(Question question, Options options, Progress progress) {
         this.question = question;
@@ -140,7 +145,8 @@ public final class Advisor {
         if (confirming == null) {
             confirming = sky(options.confirmSeed(), options.confirmYears());
         }
-        return prover(confirming).share(rig, question.loads(), question.outage());
+        Prover prover = prover(confirming);
+        return confirmed.computeIfAbsent(rig.id(), id -> prover.share(rig, question.loads(), question.outage()));
     }
 
     private ProvenRig proven(Rig rig, @Nullable CarriedShare confirmed) {

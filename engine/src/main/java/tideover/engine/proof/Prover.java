@@ -21,6 +21,9 @@ public final class Prover {
     /** Hours are followed to this many times the asked length, so that the tide line shows what is to spare. */
     private static final int CAP_TIMES = 2;
 
+    /** A figure a quarter larger: enough to see a gain, small enough to be bought. */
+    private static final double QUARTER_MORE = 1.25;
+
     private static final int NO_SUN_CAP_HOURS = 60 * 24;
     private static final List<Integer> WHOLE_YEAR =
             IntStream.range(0, 12).boxed().toList();
@@ -181,18 +184,30 @@ public final class Prover {
         double[] worst = new double[ModelYear.WEEKS];
         double[] oneIn20 = new double[ModelYear.WEEKS];
         double[] median = new double[ModelYear.WEEKS];
+        double[][] byWeek = byWeek(starts.hours());
         for (int w = 0; w < ModelYear.WEEKS; w++) {
-            int week = w;
-            double[] hours = IntStream.range(0, starts.hours().length)
-                    .filter(hour -> ModelYear.weekOfDay(hour / 24 % ModelYear.DAYS) == week)
-                    .mapToDouble(hour -> starts.hours()[hour])
-                    .toArray();
+            double[] hours = byWeek[w];
             Arrays.sort(hours);
             worst[w] = hours[0];
             oneIn20[w] = Quantile.of(hours, 0.05);
             median[w] = Quantile.of(hours, 0.5);
         }
         return new TideLine(askedHours, capHours, Series.owning(worst), Series.owning(oneIn20), Series.owning(median));
+    }
+
+    /** The hours of all starts of each week of the year, in one pass. */
+    private double[][] byWeek(double[] hours) {
+        int[] filled = new int[ModelYear.WEEKS];
+        double[][] byWeek = new double[ModelYear.WEEKS][];
+        for (int week = 0; week < ModelYear.WEEKS; week++) {
+            int days = week + 1 < ModelYear.WEEKS ? 7 : ModelYear.DAYS - 7 * week;
+            byWeek[week] = new double[days * 24 * weather.years()];
+        }
+        for (int hour = 0; hour < hours.length; hour++) {
+            int week = ModelYear.weekOfDay(hour / 24 % ModelYear.DAYS);
+            byWeek[week][filled[week]++] = hours[hour];
+        }
+        return byWeek;
     }
 
     private static StartTable table(Starts starts, int askedHours) {
@@ -205,7 +220,7 @@ public final class Prover {
     }
 
     private Series noSunHours(Setting setting) {
-        Stretch oneDay = new Stretch(0, 0, 24, NO_SUN_CAP_HOURS);
+        Stretch oneDay = new Stretch(0, 24, NO_SUN_CAP_HOURS);
         Setting dark = setting.with(setting.rig().withArrayRatedW(0));
         StretchFlows flows = new StretchFlows(dark.rig(), dark.demand());
         flows.fill(oneDay, dark.sunPerRatedW());
@@ -221,7 +236,7 @@ public final class Prover {
     private Trace trace(Setting setting, int startHour) {
         int hours = setting.outage().hours();
         int midnight = startHour - startHour % 24;
-        Stretch stretch = new Stretch(startHour / ModelYear.HOURS, midnight, 24, hours);
+        Stretch stretch = new Stretch(midnight, 24, hours);
         StretchFlows flows = new StretchFlows(setting.rig(), setting.demand());
         flows.fill(stretch, setting.sunPerRatedW());
         Recorder recorder = new Recorder(flows, startHour, weather);
@@ -251,9 +266,6 @@ public final class Prover {
         }
         return all;
     }
-
-    /** A figure a quarter larger: enough to see a gain, small enough to be bought. */
-    private static final double QUARTER_MORE = 1.25;
 
     /**
      * @param capHours how far hours are followed: to the asked length, or beyond it where no outage fails

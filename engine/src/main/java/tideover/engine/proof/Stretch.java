@@ -8,12 +8,11 @@ import tideover.engine.quantity.ModelYear;
  * A run of neighbouring start hours of one weather year and the tail that the last outage reaches into. Hours count
  * through all years; after the last the years go round.
  *
- * @param year           weather year from 0
  * @param firstStartHour first hour an outage starts in, a midnight
  * @param starts         how many start hours follow one another
  * @param tailHours      hours after the last start that its outage may need
  */
-record Stretch(int year, int firstStartHour, int starts, int tailHours) {
+record Stretch(int firstStartHour, int starts, int tailHours) {
     /** One stretch for each run of neighbouring months in each year. */
     static List<Stretch> of(List<Integer> months, int years, int tailHours) {
         List<Stretch> all = new ArrayList<>();
@@ -26,7 +25,7 @@ record Stretch(int year, int firstStartHour, int starts, int tailHours) {
                 }
                 int firstDay = ModelYear.firstDay(months.get(first));
                 int endDay = ModelYear.firstDay(months.get(i)) + ModelYear.daysIn(months.get(i));
-                all.add(new Stretch(year, year * ModelYear.HOURS + firstDay * 24, (endDay - firstDay) * 24, tailHours));
+                all.add(new Stretch(year * ModelYear.HOURS + firstDay * 24, (endDay - firstDay) * 24, tailHours));
                 i++;
             }
         }
