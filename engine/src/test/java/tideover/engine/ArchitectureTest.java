@@ -18,6 +18,8 @@ class ArchitectureTest {
             "site",
             "load",
             "outage",
+            "battery",
+            "electronics",
             "part",
             "rig",
             "wiring",
