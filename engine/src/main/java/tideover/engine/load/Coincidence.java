@@ -13,16 +13,25 @@ public final class Coincidence {
 
     /** Highest sum over the day of {@code weightW} over the loads that may run at that instant, W. */
     public static double peakW(List<Load> loads, ToDoubleFunction<Load> weightW) {
+        return peak(loads, on -> {
+            double sum = 0;
+            for (Load load : on) {
+                sum += weightW.applyAsDouble(load);
+            }
+            return sum;
+        });
+    }
+
+    /** Highest value over the day of a figure of the loads that may run at one instant, and at least 0. */
+    public static double peak(List<Load> loads, ToDoubleFunction<List<Load>> figureOfThoseOn) {
         List<Double> instants = new ArrayList<>(List.of(0.0));
         loads.forEach(load -> mayRun(load).forEach(window -> instants.add(window.fromHour())));
         double peak = 0;
         for (double instant : instants) {
-            double sum = 0;
-            for (Load load : loads) {
-                boolean on = mayRun(load).stream().anyMatch(window -> window.overlapHours(instant, 1e-6) > 0);
-                sum += on ? weightW.applyAsDouble(load) : 0;
-            }
-            peak = Math.max(peak, sum);
+            List<Load> on = loads.stream()
+                    .filter(load -> mayRun(load).stream().anyMatch(window -> window.overlapHours(instant, 1e-6) > 0))
+                    .toList();
+            peak = Math.max(peak, figureOfThoseOn.applyAsDouble(on));
         }
         return peak;
     }

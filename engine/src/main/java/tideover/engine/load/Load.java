@@ -22,6 +22,9 @@ public sealed interface Load permits SteadyLoad, TimedLoad {
         return need().words();
     }
 
+    /** How it behaves beside its watts. */
+    Nature nature();
+
     /** Where it stands: decides the temperature it and its people live in. */
     RoomKind room();
 
@@ -40,6 +43,11 @@ public sealed interface Load permits SteadyLoad, TimedLoad {
             hours += window.overlapHours(startHour, lengthHours);
         }
         return runningW() * hours / lengthHours;
+    }
+
+    /** Volt-amperes while it runs. */
+    default double runningVa() {
+        return runningW() / nature().powerFactor();
     }
 
     /** Energy it wants on a whole day, in Wh. */

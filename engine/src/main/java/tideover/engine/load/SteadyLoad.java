@@ -5,11 +5,17 @@ import tideover.engine.quantity.Require;
 import tideover.engine.site.RoomKind;
 
 /** Draws the same whenever it is on. Its need says whether that is always or some hours of a window. */
-public record SteadyLoad(String name, Supply supply, double runningW, boolean essential, Need need, RoomKind room)
+public record SteadyLoad(
+        String name, Supply supply, double runningW, boolean essential, Need need, RoomKind room, Nature nature)
         implements Load {
     public SteadyLoad {
         Require.text("name", name);
         Require.above(0, "runningW", runningW, "W");
+    }
+
+    /** One without a motor or other peculiarity. */
+    public SteadyLoad(String name, Supply supply, double runningW, boolean essential, Need need, RoomKind room) {
+        this(name, supply, runningW, essential, need, room, Nature.PLAIN);
     }
 
     @Override

@@ -7,7 +7,13 @@ import tideover.engine.site.RoomKind;
 
 /** On between stated hours of every day, and owed its power all through them. The windows do not overlap. */
 public record TimedLoad(
-        String name, Supply supply, double runningW, boolean essential, List<DayWindow> windows, RoomKind room)
+        String name,
+        Supply supply,
+        double runningW,
+        boolean essential,
+        List<DayWindow> windows,
+        RoomKind room,
+        Nature nature)
         implements Load {
     /** Windows that touch, such as 12:10 to 12:50 and 12:50 to 13:00, may seem to overlap by a rounding error. */
     public static final double TOUCHING_H = 1e-9;
@@ -27,6 +33,12 @@ public record TimedLoad(
             }
         }
         Require.within(0, 24 + TOUCHING_H, "hours on", hours, "h");
+    }
+
+    /** One without a motor or other peculiarity. */
+    public TimedLoad(
+            String name, Supply supply, double runningW, boolean essential, List<DayWindow> windows, RoomKind room) {
+        this(name, supply, runningW, essential, windows, room, Nature.PLAIN);
     }
 
     @Override

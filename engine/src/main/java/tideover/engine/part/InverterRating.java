@@ -1,20 +1,89 @@
 package tideover.engine.part;
 
+import tideover.engine.electronics.InverterLoss;
+import tideover.engine.electronics.Wave;
 import tideover.engine.quantity.Require;
+import tideover.engine.why.Stated;
 
 /**
- * An inverter by its label.
+ * An inverter by its data sheet.
  *
- * @param ratedW     AC watts it gives for hours
- * @param efficiency AC out per DC in while it carries a load, standing draw apart, 0..1
- * @param standingW  DC draw whenever it is switched on, loaded or not
- * @param inputV     nominal DC volts it wants
+ * @param ratedW AC watts it gives for hours
+ * @param loss   what it loses, its own draw included
+ * @param inputV nominal DC volts it wants
+ * @param surge  volt-amperes for a moment; unknown counts as no more than the rating
+ * @param window DC volts between which it works
  */
-public record InverterRating(double ratedW, double efficiency, double standingW, double inputV) {
+public record InverterRating(
+        double ratedW, InverterLoss loss, double inputV, Surge surge, Window window, Wave wave, Habits habits) {
     public InverterRating {
         Require.above(0, "ratedW", ratedW, "W");
-        Require.within(0.1, 1, "efficiency", efficiency, "");
-        Require.atLeast(0, "standingW", standingW, "W");
         Require.above(0, "inputV", inputV, "V");
+    }
+
+    /** One known by its label alone: constant efficiency beside a standing draw. */
+    public InverterRating(double ratedW, double efficiency, double standingW, double inputV) {
+        this(
+                ratedW,
+                InverterLoss.constant(efficiency, standingW),
+                inputV,
+                Surge.UNKNOWN,
+                Window.UNKNOWN,
+                Wave.UNKNOWN,
+                Habits.UNKNOWN);
+    }
+
+    /** Draw whenever it is on, W. */
+    public double standingW() {
+        return loss.standingW();
+    }
+
+    /**
+     * DC volts; NaN for what the maker does not tell.
+     *
+     * @param cutOffV    below it the inverter switches off
+     * @param reconnectV at which it comes back
+     * @param mostV      above it switches off, or is damaged
+     */
+    public record Window(double cutOffV, double reconnectV, double mostV) {
+        public static final Window UNKNOWN = new Window(Double.NaN, Double.NaN, Double.NaN);
+
+        public Window {
+            positive("cutOffV", cutOffV);
+            positive("reconnectV", reconnectV);
+            positive("mostV", mostV);
+            inOrder(cutOffV, "reconnectV", reconnectV);
+            inOrder(cutOffV, "mostV", mostV);
+            inOrder(reconnectV, "mostV", mostV);
+        }
+
+        private static void positive(String name, double volts) {
+            if (!Double.isNaN(volts)) {
+                Require.above(0, name, volts, "V");
+            }
+        }
+
+        private static void inOrder(double lowerV, String name, double higherV) {
+            if (!Double.isNaN(lowerV) && !Double.isNaN(higherV)) {
+                Require.atLeast(lowerV, name, higherV, "V");
+            }
+        }
+    }
+
+    /**
+     * What cheap electronics do when nobody is by.
+     *
+     * @param sleepsBelowW       AC watts below which it puts itself to sleep; 0: never; NaN: not told
+     * @param wakesByItself      whether a load that asks again wakes it
+     * @param restartsAfterFlat  whether it comes back once a battery that ran flat is charged; if not, a button must be pressed
+     */
+    public record Habits(double sleepsBelowW, Stated wakesByItself, Stated restartsAfterFlat) {
+        public static final Habits UNKNOWN = new Habits(Double.NaN, Stated.UNKNOWN, Stated.UNKNOWN);
+
+        public Habits {
+            if (!Double.isNaN(sleepsBelowW)) {
+                Require.atLeast(0, "sleepsBelowW", sleepsBelowW, "W");
+            }
+        }
     }
 }

@@ -18,7 +18,8 @@ public record PlainStore(
         double dischargeEfficiency,
         double nominalV,
         double maxChargeA,
-        double maxDischargeA) {
+        double maxDischargeA)
+        implements Store {
     public PlainStore {
         Require.above(0, "usableWh", usableWh, "Wh");
         Require.within(0.1, 1, "chargeEfficiency", chargeEfficiency, "");
@@ -28,22 +29,14 @@ public record PlainStore(
         Require.above(0, "maxDischargeA", maxDischargeA, "A");
     }
 
-    /** Several alike side by side: energy and currents add, volts stay. */
-    public PlainStore inParallel(int count) {
+    @Override
+    public PlainStore bank(int series, int parallel) {
         return new PlainStore(
-                usableWh * count,
+                usableWh * series * parallel,
                 chargeEfficiency,
                 dischargeEfficiency,
-                nominalV,
-                maxChargeA * count,
-                maxDischargeA * count);
-    }
-
-    public double maxChargeW() {
-        return maxChargeA * nominalV;
-    }
-
-    public double maxDischargeW() {
-        return maxDischargeA * nominalV;
+                nominalV * series,
+                maxChargeA * parallel,
+                maxDischargeA * parallel);
     }
 }

@@ -2,17 +2,33 @@ package tideover.engine.part;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import tideover.engine.quantity.Require;
 
-/** A ready-made box known by its label: store, electronics and outlets in one. */
+/**
+ * A ready-made box: store, electronics and outlets in one.
+ *
+ * @param mainsChargeW watts into its store from the mains by its own charger; 0 where it has none
+ */
 public record ReadyBox(
         Listing listing,
-        PlainStore store,
+        Store store,
         @Nullable ControllerRating controller,
         @Nullable InverterRating inverter,
-        List<Outlet> outlets)
+        List<Outlet> outlets,
+        double mainsChargeW)
         implements Part {
     public ReadyBox {
         outlets = List.copyOf(outlets);
+        Require.atLeast(0, "mainsChargeW", mainsChargeW, "W");
+    }
+
+    public ReadyBox(
+            Listing listing,
+            Store store,
+            @Nullable ControllerRating controller,
+            @Nullable InverterRating inverter,
+            List<Outlet> outlets) {
+        this(listing, store, controller, inverter, outlets, 0);
     }
 
     @Override

@@ -1,9 +1,9 @@
 package tideover.engine.proof;
 
 import java.util.List;
+import tideover.engine.electronics.InverterLoss;
 import tideover.engine.load.Load;
 import tideover.engine.part.InverterRating;
-import tideover.engine.part.Outlet;
 import tideover.engine.quantity.Require;
 import tideover.engine.rig.Rig;
 import tideover.engine.rig.Sockets;
@@ -13,24 +13,16 @@ import tideover.engine.rig.Sockets;
  * the inverter and the outlets' converters lose on it, and the inverter's own draw.
  */
 public final class BusDemand {
+    private static final InverterLoss NO_INVERTER = new InverterLoss(0, 0, 0);
+
     private final int stepsPerHour;
     private final Flow[] essential;
     private final Flow[] nice;
 
     /** Watts on the bus and where they end up. */
     record Flow(double plugW, double inverterLossW, double outletLossW, double standingW) {
-        static final Flow NONE = new Flow(0, 0, 0, 0);
-
         double busW() {
             return plugW + inverterLossW + outletLossW + standingW;
-        }
-
-        Flow plus(Flow other, double times) {
-            return new Flow(
-                    plugW + times * other.plugW,
-                    inverterLossW + times * other.inverterLossW,
-                    outletLossW + times * other.outletLossW,
-                    standingW + times * other.standingW);
         }
     }
 
@@ -47,58 +39,59 @@ public final class BusDemand {
      * @param noonHour clock hour of solar noon: loads that may choose their hours take those nearest to it
      */
     public static BusDemand of(Rig rig, List<Load> loads, double noonHour, int stepsPerHour) {
-        Sockets sockets = Sockets.of(rig, loads);
         InverterRating inverter = rig.inverter();
-        double standingW = sockets.standingW(rig);
-        double switchedOnW = standingW == 0 && inverter != null ? inverter.standingW() : 0;
-        return of(rig, sockets.plugged(), standingW, switchedOnW, noonHour, stepsPerHour);
+        return of(rig, loads, inverter == null ? NO_INVERTER : inverter.loss(), noonHour, stepsPerHour);
     }
 
     /** The same with an inverter that draws nothing itself, to ask what its own draw costs. */
     static BusDemand withoutStanding(Rig rig, List<Load> loads, double noonHour, int stepsPerHour) {
-        return of(rig, Sockets.of(rig, loads).plugged(), 0, 0, noonHour, stepsPerHour);
+        InverterRating inverter = rig.inverter();
+        InverterLoss loss = inverter == null ? NO_INVERTER : inverter.loss().withoutStanding();
+        return of(rig, loads, loss, noonHour, stepsPerHour);
     }
 
     /**
-     * @param standingW   the inverter's own draw all day, for essential loads
-     * @param switchedOnW its own draw while nice-to-have loads alone keep it on; once, however many they are
+     * The inverter is on all day where an essential load is plugged into it, else while a nice-to-have load wants it. What
+     * it loses is reckoned from the mean watts of a step; what a nice-to-have adds to the loss of the essentials is its own.
      */
-    private static BusDemand of(
-            Rig rig,
-            List<Sockets.Plugged> plugged,
-            double standingW,
-            double switchedOnW,
-            double noonHour,
-            int stepsPerHour) {
+    private static BusDemand of(Rig rig, List<Load> loads, InverterLoss loss, double noonHour, int stepsPerHour) {
+        Sockets sockets = Sockets.of(rig, loads);
         BusDemand demand = new BusDemand(stepsPerHour);
-        InverterRating inverter = rig.inverter();
-        double[] niceAcShare = new double[demand.nice.length];
         double stepHours = 1.0 / stepsPerHour;
+        boolean leftOn = sockets.leavesInverterOn(rig);
         for (int step = 0; step < demand.essential.length; step++) {
-            demand.essential[step] = new Flow(0, 0, 0, standingW);
-            demand.nice[step] = Flow.NONE;
-        }
-        for (Sockets.Plugged one : plugged) {
-            Outlet outlet = one.outlet();
-            Load load = one.load();
-            if (outlet == null || (load.supply().isAc() && inverter == null)) {
-                continue;
+            Draw needed = new Draw();
+            Draw wished = new Draw();
+            for (Sockets.Plugged one : sockets.plugged()) {
+                double plugW = one.load().wantedW(step * stepHours, stepHours, noonHour);
+                Draw draw = one.load().essential() ? needed : wished;
+                if (one.throughInverter(rig)) {
+                    draw.acW += plugW;
+                    draw.acShare += plugW / one.load().runningW();
+                } else if (one.direct()) {
+                    draw.directW += plugW;
+                    draw.outletLossW += plugW * (one.busPerPlugW() - 1);
+                }
             }
-            boolean ac = load.supply().isAc();
-            double lossW = load.runningW() * (one.busPerPlugW(rig) - 1);
-            Flow running = new Flow(load.runningW(), ac ? lossW : 0, ac ? 0 : lossW, 0);
-            Flow[] flows = load.essential() ? demand.essential : demand.nice;
-            for (int step = 0; step < flows.length; step++) {
-                double on = load.wantedW(step * stepHours, stepHours, noonHour) / load.runningW();
-                flows[step] = flows[step].plus(running, on);
-                niceAcShare[step] += ac && !load.essential() ? on : 0;
-            }
-        }
-        Flow switchedOn = new Flow(0, 0, 0, switchedOnW);
-        for (int step = 0; step < niceAcShare.length; step++) {
-            demand.nice[step] = demand.nice[step].plus(switchedOn, Math.min(1, niceAcShare[step]));
+            double neededLossW = loss.lostW(needed.acW);
+            double withWishedLossW = loss.lostW(needed.acW + wished.acW);
+            double switchedOn = leftOn ? 0 : Math.min(1, wished.acShare);
+            demand.essential[step] = needed.flow(neededLossW, leftOn ? loss.standingW() : 0);
+            demand.nice[step] = wished.flow(withWishedLossW - neededLossW, switchedOn * loss.standingW());
         }
         return demand;
+    }
+
+    /** Watts at the plugs in one step. */
+    private static final class Draw {
+        double acW;
+        double acShare;
+        double directW;
+        double outletLossW;
+
+        Flow flow(double inverterLossW, double standingW) {
+            return new Flow(acW + directW, inverterLossW, outletLossW, standingW);
+        }
     }
 
     int stepsPerHour() {

@@ -2,6 +2,7 @@ package tideover.engine.proof;
 
 import tideover.engine.part.ControllerRating;
 import tideover.engine.part.PlainStore;
+import tideover.engine.part.RatedStore;
 import tideover.engine.quantity.Require;
 import tideover.engine.rig.Rig;
 
@@ -35,8 +36,15 @@ public record RigFigures(
         Require.within(0.01, 1, "controllerEff", controllerEff, "");
     }
 
+    /**
+     * The figures of a rig. For a battery known by its data sheet they are those of the best plain store that it could be:
+     * every real trait only takes from them, so that what this cannot carry the battery cannot either.
+     */
     public static RigFigures of(Rig rig) {
-        PlainStore store = rig.store();
+        return rig.store() instanceof PlainStore plain ? of(rig, plain) : atBest(rig, (RatedStore) rig.store());
+    }
+
+    private static RigFigures of(Rig rig, PlainStore store) {
         ControllerRating controller = rig.controller();
         return new RigFigures(
                 store.usableWh(),
@@ -46,6 +54,20 @@ public record RigFigures(
                 store.maxDischargeW(),
                 rig.arrayRatedW(),
                 controller == null ? 0 : controller.maxOutputW(rig.busV()),
+                controller == null ? 1 : controller.efficiency());
+    }
+
+    private static RigFigures atBest(Rig rig, RatedStore store) {
+        CellBank bank = CellBank.of(store);
+        ControllerRating controller = rig.controller();
+        return new RigFigures(
+                bank.usableWh(),
+                bank.traits().chargeEffByFill().most(),
+                1,
+                store.maxChargeA() * bank.mostChargeV(),
+                store.maxDischargeA() * bank.openV().most(),
+                rig.arrayRatedW(),
+                controller == null ? 0 : controller.maxOutputW(bank.mostChargeV()),
                 controller == null ? 1 : controller.efficiency());
     }
 

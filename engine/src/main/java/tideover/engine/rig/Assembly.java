@@ -5,20 +5,24 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.part.Battery;
 import tideover.engine.part.ChargeController;
+import tideover.engine.part.Charger;
 import tideover.engine.part.ControllerRating;
 import tideover.engine.part.Enclosure;
 import tideover.engine.part.Inverter;
 import tideover.engine.part.InverterRating;
 import tideover.engine.part.Outlet;
 import tideover.engine.part.Panel;
-import tideover.engine.part.PlainStore;
 import tideover.engine.part.ReadyBox;
+import tideover.engine.part.Store;
 
 /**
  * Turns a choice of parts into a rig, or says why the parts are no rig. A rig has one store (a ready-made box, or
  * batteries of one kind), at most one kind of panel, one controller and one inverter, whether built in or separate.
  */
 public final class Assembly {
+    /** A small switching charger. Common practice, no source. */
+    private static final double BOX_CHARGER_EFFICIENCY = 0.88;
+
     private final List<String> faults = new ArrayList<>();
     private @Nullable ReadyBox box;
     private @Nullable Enclosure enclosure;
@@ -28,6 +32,7 @@ public final class Assembly {
     private int panelCount;
     private @Nullable ControllerRating controller;
     private @Nullable InverterRating inverter;
+    private @Nullable Charger charger;
     private final List<Outlet> outlets = new ArrayList<>();
 
     private Assembly() {}
@@ -78,6 +83,9 @@ public final class Assembly {
         } else if (chosen.part() instanceof Inverter taken) {
             single(chosen, false, "");
             electronics(id, null, taken.rating(), taken.outlets());
+        } else if (chosen.part() instanceof Charger taken) {
+            single(chosen, charger != null, "a second charger");
+            charger = taken;
         }
     }
 
@@ -108,7 +116,8 @@ public final class Assembly {
     }
 
     private Result finish(List<Chosen> chosen) {
-        PlainStore store = null;
+        Store store = null;
+        int inSeries = 1;
         Route route = Route.SEPARATE_PARTS;
         if (box != null) {
             store = box.store();
@@ -118,7 +127,8 @@ public final class Assembly {
                         + box.listing().id() + " has its battery inside.");
             }
         } else if (battery != null) {
-            store = battery.store().inParallel(batteryCount);
+            inSeries = batteriesInSeries(battery);
+            store = battery.store().bank(inSeries, batteryCount / inSeries);
             route = enclosure != null ? Route.ENCLOSURE : Route.SEPARATE_PARTS;
         } else {
             faults.add("There is no store: neither a box nor a battery.");
@@ -129,7 +139,50 @@ public final class Assembly {
         if (store == null || !faults.isEmpty()) {
             return new Result(null, faults);
         }
-        return new Result(new Rig(route, chosen, store, panel, panelCount, controller, inverter, outlets), List.of());
+        Rig rig = new Rig(
+                route,
+                chosen,
+                store,
+                inSeries,
+                panel,
+                panelCount,
+                panelsInSeries(store.nominalV()),
+                controller,
+                inverter,
+                mainsCharge(store.nominalV()),
+                outlets);
+        return new Result(rig, List.of());
+    }
+
+    /** So many in a row as reach the volts that the enclosure or the inverter wants, if the count can be shared out. */
+    private int batteriesInSeries(Battery one) {
+        double wantedV = enclosure != null
+                ? enclosure.batteryV()
+                : inverter != null ? inverter.inputV() : one.store().nominalV();
+        int series = (int) Math.max(1, Math.round(wantedV / one.store().nominalV()));
+        return batteryCount % series == 0 ? series : 1;
+    }
+
+    /** The shortest string whose volts let the controller charge, if the panels can be shared out; else side by side. */
+    private int panelsInSeries(double busV) {
+        if (panel == null || controller == null) {
+            return 1;
+        }
+        for (int series = 1; series <= panelCount; series++) {
+            if (panelCount % series == 0 && PanelVolts.reach(panel, series, controller, busV)) {
+                return series;
+            }
+        }
+        return 1;
+    }
+
+    private Rig.@Nullable MainsCharge mainsCharge(double busV) {
+        if (charger != null) {
+            return new Rig.MainsCharge(charger.maxOutputA() * busV, charger.efficiency());
+        }
+        return box != null && box.mainsChargeW() > 0
+                ? new Rig.MainsCharge(box.mainsChargeW(), BOX_CHARGER_EFFICIENCY)
+                : null;
     }
 
     static double enclosureV(Rig rig) {
@@ -144,6 +197,14 @@ public final class Assembly {
         return rig.chosen().stream()
                 .filter(c -> c.part() instanceof Battery)
                 .mapToInt(c -> ((Battery) c.part()).mostInParallel())
+                .findFirst()
+                .orElse(1);
+    }
+
+    static int seriesLimit(Rig rig) {
+        return rig.chosen().stream()
+                .filter(c -> c.part() instanceof Battery)
+                .mapToInt(c -> ((Battery) c.part()).mostInSeries())
                 .findFirst()
                 .orElse(1);
     }

@@ -7,28 +7,42 @@ import tideover.engine.part.ControllerRating;
 import tideover.engine.part.InverterRating;
 import tideover.engine.part.Outlet;
 import tideover.engine.part.Panel;
-import tideover.engine.part.PlainStore;
+import tideover.engine.part.Store;
 
 /**
  * One complete answer: parts wired as a system. Made by {@link Assembly}, which sees to it that the parts make sense
  * together; whether they suit each other's limits is for {@link RuleBook}.
  *
  * @param chosen     what is bought or taken from the shelf, in the order it was chosen
- * @param store      the whole bank at its terminals
- * @param panel      the kind of panel, or null where there is none
- * @param panelCount how many, all side by side on one controller input
- * @param controller null where the sun cannot be used
- * @param inverter   null where there is direct current only
+ * @param store          the whole bank at its terminals
+ * @param storesInSeries how many of its batteries stand in a row; 1 for a box
+ * @param panel          the kind of panel, or null where there is none
+ * @param panelCount     how many, on one controller input
+ * @param panelsInSeries how many of them make a string
+ * @param controller     null where the sun cannot be used
+ * @param inverter       null where there is direct current only
+ * @param mainsCharge    null where nothing charges the store from the mains or an engine
  */
 public record Rig(
         Route route,
         List<Chosen> chosen,
-        PlainStore store,
+        Store store,
+        int storesInSeries,
         @Nullable Panel panel,
         int panelCount,
+        int panelsInSeries,
         @Nullable ControllerRating controller,
         @Nullable InverterRating inverter,
+        @Nullable MainsCharge mainsCharge,
         List<Outlet> outlets) {
+    /**
+     * What a charger puts into the store.
+     *
+     * @param watts      at the store's nominal volts
+     * @param efficiency out per in
+     */
+    public record MainsCharge(double watts, double efficiency) {}
+
     public Rig {
         chosen = List.copyOf(chosen);
         outlets = List.copyOf(outlets);
@@ -36,6 +50,16 @@ public record Rig(
 
     public double busV() {
         return store.nominalV();
+    }
+
+    /** Strings side by side; 0 without panels. */
+    public int panelStrings() {
+        return panelCount / panelsInSeries;
+    }
+
+    /** Of the cables between the store and what hangs on it, both ways with fuse and joints, ohm. */
+    public double leadOhm() {
+        return route.leadOhm();
     }
 
     public double arrayRatedW() {

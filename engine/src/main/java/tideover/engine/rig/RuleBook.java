@@ -4,9 +4,7 @@ import static tideover.engine.why.Finding.atMost;
 import static tideover.engine.why.Finding.inWords;
 
 import java.util.ArrayList;
-import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 import tideover.engine.load.Coincidence;
 import tideover.engine.load.Load;
@@ -27,13 +25,6 @@ public final class RuleBook {
 
     /** An array of this many times the controller's output is mostly clipped. Common practice, no source. */
     static final double OVERSIZED_ARRAY = 1.5;
-
-    /**
-     * Open volts of a panel for each nominal volt of the store that let it charge through a controller that only steps
-     * down: a panel works at some 0.8 of its open volts, a store is charged at some 1.1 of its nominal ones. Common
-     * practice, no source.
-     */
-    static final double OPEN_V_PER_STORE_V = 1.4;
 
     static final double COLD_WHERE_UNKNOWN_DEG_C = -40;
 
@@ -185,11 +176,7 @@ public final class RuleBook {
     }
 
     private static void storeCurrent(Rig rig, Sockets sockets, List<Load> essential, List<Finding> found) {
-        Map<Load, Double> busW = new IdentityHashMap<>();
-        for (Sockets.Plugged plugged : sockets.plugged()) {
-            busW.put(plugged.load(), plugged.busPerPlugW(rig) * plugged.load().runningW());
-        }
-        double amps = (sockets.standingW(rig) + Coincidence.peakW(essential, busW::get)) / rig.busV();
+        double amps = Coincidence.peak(essential, on -> sockets.busW(rig, on)) / rig.busV();
         double mostA = rig.store().maxDischargeA();
         found.add(atMost(
                 "store-current",
@@ -246,7 +233,8 @@ public final class RuleBook {
             return;
         }
         double coldDegC = Double.isNaN(lowestDegC) ? COLD_WHERE_UNKNOWN_DEG_C : lowestDegC;
-        double volts = rig.panel().openCircuitV(coldDegC);
+        int inSeries = rig.panelsInSeries();
+        double volts = inSeries * rig.panel().openCircuitV(coldDegC);
         double mostV = rig.controller().maxInputV();
         found.add(atMost(
                 "panel-voltage",
@@ -256,22 +244,25 @@ public final class RuleBook {
                 "V",
                 Basis.PUBLISHED,
                 "NFPA 70 690.7(A)(1) with the maker's coefficient; check the edition in force",
-                "A panel gives %.1f V open at %.0f degC; the controller's input takes %.0f V.",
+                "%s %.1f V open at %.0f degC; the controller's input takes %.0f V.",
+                inSeries == 1 ? "A panel gives" : "A string of " + inSeries + " panels gives",
                 volts,
                 coldDegC,
                 mostV));
-        double ratedV = rig.panel().openCircuitV();
+        double ratedV = inSeries * rig.panel().openCircuitV();
+        double neededV = PanelVolts.neededV(rig.controller(), rig.busV());
         found.add(atMost(
                 "panel-voltage-low",
                 Verdict.FAIL,
-                rig.busV() * OPEN_V_PER_STORE_V,
+                neededV,
                 ratedV,
                 "V",
                 Basis.COMMON_PRACTICE,
                 "volts that a controller which only steps down needs above the store's",
-                "A panel gives %.1f V open; a controller that only lowers volts needs %.1f V to charge a store of %.1f V.",
+                "%s %.1f V open; a controller that only lowers volts needs %.1f V to charge a store of %.1f V.",
+                inSeries == 1 ? "A panel gives" : "A string of " + inSeries + " panels gives",
                 ratedV,
-                rig.busV() * OPEN_V_PER_STORE_V,
+                neededV,
                 rig.busV()));
     }
 
@@ -295,7 +286,7 @@ public final class RuleBook {
     }
 
     private static void parallel(Rig rig, List<Finding> found) {
-        int count = Assembly.batteriesIn(rig);
+        int count = Assembly.batteriesIn(rig) / rig.storesInSeries();
         int most = Assembly.parallelLimit(rig);
         found.add(atMost(
                 "parallel-limit",
@@ -308,6 +299,18 @@ public final class RuleBook {
                 "Batteries side by side: %d; the maker allows %d.",
                 count,
                 most));
+        int mostInSeries = Assembly.seriesLimit(rig);
+        found.add(atMost(
+                "series-limit",
+                Verdict.FAIL,
+                rig.storesInSeries(),
+                mostInSeries,
+                "batteries",
+                Basis.MAKER,
+                "most_in_series in the parts file",
+                "Batteries in a row: %d; the maker allows %d.",
+                rig.storesInSeries(),
+                mostInSeries));
     }
 
     private static void atHand(Rig rig, List<Finding> found) {

@@ -26,13 +26,19 @@ public record Sockets(List<Plugged> plugged) {
 
     /** A load and its outlet; null where none fits. */
     public record Plugged(Load load, @Nullable Outlet outlet) {
-        /** Bus watts for each watt at the load's plug, standing draw apart. */
-        public double busPerPlugW(Rig rig) {
-            if (outlet == null) {
-                return 0;
-            }
-            boolean ac = load.supply().isAc();
-            return 1 / (ac && rig.inverter() != null ? rig.inverter().efficiency() : outlet.efficiency());
+        /** Whether it gets its power through the rig's inverter. */
+        public boolean throughInverter(Rig rig) {
+            return outlet != null && load.supply().isAc() && rig.inverter() != null;
+        }
+
+        /** Whether it gets direct current. */
+        public boolean direct() {
+            return outlet != null && !load.supply().isAc();
+        }
+
+        /** Bus watts for each watt of direct current at the load's plug; 0 for what gets none. */
+        public double busPerPlugW() {
+            return outlet != null && direct() ? 1 / outlet.efficiency() : 0;
         }
     }
 
@@ -49,11 +55,28 @@ public record Sockets(List<Plugged> plugged) {
         return new Sockets(plugged);
     }
 
+    /** Bus watts while some of the essential loads run together, losses and the inverter's own draw included. */
+    public double busW(Rig rig, List<Load> on) {
+        double directW = 0;
+        double acW = 0;
+        for (Plugged one : plugged) {
+            if (on.contains(one.load())) {
+                directW += one.busPerPlugW() * one.load().runningW();
+                acW += one.throughInverter(rig) ? one.load().runningW() : 0;
+            }
+        }
+        double lostW = rig.inverter() == null ? 0 : rig.inverter().loss().lostW(acW);
+        return directW + acW + lostW + standingW(rig);
+    }
+
     /** Draw of the inverter itself, which is left on through the outage where an essential load wants AC; else 0, W. */
     public double standingW(Rig rig) {
-        boolean left = plugged.stream()
-                .anyMatch(p -> p.load().essential() && p.load().supply().isAc() && p.outlet() != null);
-        return left && rig.inverter() != null ? rig.inverter().standingW() : 0;
+        return rig.inverter() != null && leavesInverterOn(rig) ? rig.inverter().standingW() : 0;
+    }
+
+    /** Whether an essential load keeps the inverter on all through the outage. */
+    public boolean leavesInverterOn(Rig rig) {
+        return plugged.stream().anyMatch(one -> one.load().essential() && one.throughInverter(rig));
     }
 
     static boolean fits(Supply wanted, Supply given) {

@@ -122,6 +122,7 @@ public final class Search {
         private final List<Key> keys = new ArrayList<>();
         private final Map<Key, List<Integer>> byKey = new LinkedHashMap<>();
         private final Map<PanelKind, Series> suns = new LinkedHashMap<>();
+        private final double[] capacityWh;
         private final double[] share;
         private final double[] atMost;
         private int series;
@@ -139,6 +140,7 @@ public final class Search {
             this.progress = progress;
             this.share = new double[candidates.kept().size()];
             this.atMost = new double[share.length];
+            this.capacityWh = new double[share.length];
             Arrays.fill(share, Double.NaN);
             Arrays.fill(atMost, 1);
         }
@@ -182,7 +184,9 @@ public final class Search {
             Map<Electronics, Profile> profiles = new HashMap<>();
             for (int i = 0; i < share.length; i++) {
                 Rig rig = rig(i);
-                RigFigures figures = RigFigures.of(rig).withCapacityWh(1).withMaxDischargeW(Double.MAX_VALUE);
+                RigFigures figures = RigFigures.of(rig);
+                capacityWh[i] = figures.capacityWh();
+                figures = figures.withCapacityWh(1).withMaxDischargeW(Double.MAX_VALUE);
                 // The walk never reaches these where they cannot bind; without them more rigs share a series.
                 if (figures.maxChargeW()
                         >= Math.min(figures.controllerMaxW(), MOST_PER_RATED_W * figures.arrayRatedW())) {
@@ -282,7 +286,7 @@ public final class Search {
 
         private double[] shares(Job job) {
             CapacityCounts counts = new CapacityCounts(job.members().stream()
-                    .mapToDouble(index -> rig(index).store().usableWh())
+                    .mapToDouble(index -> capacityWh[index])
                     .toArray());
             NetGains.visit(
                     job.sun(),
@@ -300,7 +304,7 @@ public final class Search {
                             outage.hours(),
                             outage.chargeAtStart())));
             return job.members().stream()
-                    .mapToDouble(index -> counts.share(rig(index).store().usableWh()))
+                    .mapToDouble(index -> counts.share(capacityWh[index]))
                     .toArray();
         }
 

@@ -1,0 +1,22 @@
+package tideover.engine.load;
+
+import org.jspecify.annotations.Nullable;
+import tideover.engine.quantity.Require;
+
+/**
+ * How a load behaves beside its watts.
+ *
+ * @param powerFactor real watts per volt-ampere while it runs, 0..1
+ * @param start       what its motor takes at first; null where nothing spins up
+ * @param needsSine   whether a stepped wave harms it or keeps it from working
+ * @param attended    whether somebody is by who sees that it has stopped and presses what needs pressing
+ */
+public record Nature(double powerFactor, @Nullable Start start, boolean needsSine, boolean attended) {
+    /** A lamp, a heater, a small power supply. */
+    public static final Nature PLAIN = new Nature(1, null, false, false);
+
+    public Nature {
+        Require.above(0, "powerFactor", powerFactor, "");
+        Require.within(0, 1, "powerFactor", powerFactor, "");
+    }
+}
