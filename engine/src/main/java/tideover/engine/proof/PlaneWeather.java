@@ -10,7 +10,7 @@ import tideover.engine.sun.PlaneYear;
 import tideover.engine.sun.SunYear;
 
 /**
- * What the weather puts on the panels' plane, hour by hour through all years, dirt and snow taken off.
+ * What the weather puts on the panels' plane, hour by hour through all years, dirt, shade and snow taken off.
  *
  * @param planeWm2     irradiance that reaches the cells
  * @param airDegC      outdoor air
@@ -30,7 +30,7 @@ public record PlaneWeather(Series planeWm2, Series airDegC, int coveredHours) {
             }
             double ghiWm2 = weather.ghiWm2().at(hour);
             if (ghiWm2 > 0) {
-                reaching[hour] = (1 - mount.soiling())
+                reaching[hour] = mount.reachingShare(hour % 24)
                         * plane.planeWm2(
                                 hour % ModelYear.HOURS,
                                 ghiWm2,

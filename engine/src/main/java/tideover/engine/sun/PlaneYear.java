@@ -5,7 +5,8 @@ package tideover.engine.sun;
  * that needs an angle is worked out beforehand, once for each hour; one year of geometry serves every weather year.
  *
  * <p>Beam by the hour's beam ratio, sky light by a {@link SkyModel} (HDKR unless asked otherwise), ground light as an even
- * glow of {@code albedo * global}. Dirt and snow are not in it: the mount's soiling is taken off by who asks. An open horizon is assumed: no trees, roofs or hills.
+ * glow of {@code albedo * global}. Dirt, shade and
+ * snow are not in it: the mount's soiling and shade are taken off by who asks. The horizon itself is open.
  *
  * <p>The beam ratio of an hour is the sum of the cosine of incidence over the sum of the cosine of zenith, both over the
  * instants with the sun up. In the first and last hour of the day the second sum can be close to nothing, and a file's
