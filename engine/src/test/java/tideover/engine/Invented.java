@@ -3,7 +3,10 @@ package tideover.engine;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.IntStream;
+import tideover.engine.battery.Chemistry;
+import tideover.engine.electronics.Tracking;
 import tideover.engine.load.DayWindow;
 import tideover.engine.load.Load;
 import tideover.engine.load.Need;
@@ -22,6 +25,9 @@ import tideover.engine.part.Outlet;
 import tideover.engine.part.Panel;
 import tideover.engine.part.Part;
 import tideover.engine.part.PlainStore;
+import tideover.engine.part.RatedStore;
+import tideover.engine.part.Surge;
+import tideover.engine.proof.ArraySun;
 import tideover.engine.proof.PlaneWeather;
 import tideover.engine.quantity.ModelYear;
 import tideover.engine.quantity.RandomStream;
@@ -35,6 +41,7 @@ import tideover.engine.site.Weather;
 import tideover.engine.sun.DiffuseFraction;
 import tideover.engine.sun.PanelMount;
 import tideover.engine.sun.SunYear;
+import tideover.engine.why.Stated;
 
 /** Invented weather, loads and rigs for tests, drawn from a seed. */
 public final class Invented {
@@ -86,6 +93,11 @@ public final class Invented {
         return PlaneWeather.of(weather, SUN, MOUNT, false);
     }
 
+    /** What an everyday panel gives for each rated watt, hour by hour. */
+    public static Series sun(PlaneWeather plane) {
+        return new ArraySun(panel("P", 100, 0).sheet(), 45, Double.NaN).wattsPerRatedW(plane);
+    }
+
     /** From two to six loads, the first one essential and always on. */
     public List<Load> loads(boolean someFree, boolean someNice) {
         List<Load> loads = new ArrayList<>();
@@ -133,6 +145,57 @@ public final class Invented {
                 new Chosen(battery("B", usableWh, 30_000), 1),
                 new Chosen(inverter("I", between(0, 12), 9_000), 1),
                 new Chosen(controller("C", controllerA, 4_000), 1)));
+        if (panels > 0) {
+            chosen.add(new Chosen(panel("P", between(50, 200), 8_000), panels));
+        }
+        Rig rig = Assembly.of(chosen).rig();
+        if (rig == null) {
+            throw new IllegalStateException("no rig");
+        }
+        return rig;
+    }
+
+    /** A battery by its data sheet, any chemistry, with or without what a sheet may leave out. */
+    public RatedStore ratedStore(double ratedAh) {
+        Chemistry chemistry = Chemistry.values()[whole(0, Chemistry.values().length - 1)];
+        double nominalV = chemistry == Chemistry.IRON_PHOSPHATE ? 12.8 : chemistry.isLithium() ? 14.6 : 12;
+        return new RatedStore(
+                chemistry,
+                chance(0.5)
+                        ? RatedStore.Capacity.of(ratedAh, 20)
+                        : new RatedStore.Capacity(ratedAh, 20, ratedAh * between(0.75, 0.98), 5),
+                nominalV,
+                chance(0.5) ? Double.NaN : between(0.2, 1.2) / ratedAh,
+                between(0.1, 0.6) * ratedAh,
+                between(0.5, 2) * ratedAh,
+                new RatedStore.Guard(Surge.UNKNOWN, Double.NaN, Stated.values()[whole(0, Stated.values().length - 1)]),
+                chance(0.3) ? new RatedStore.Heater(between(10, 40), between(0, 8)) : RatedStore.Heater.NONE,
+                between(0.4, 1),
+                new RatedStore.Worth(between(0.6, 0.95), 1),
+                between(3, 30));
+    }
+
+    /** As {@link #rig}, on a battery by its data sheet. */
+    public Rig ratedRig(double ratedAh, int panels, double controllerA) {
+        Battery battery = new Battery(listing("B", 30_000, 12), ratedStore(ratedAh), 4);
+        ControllerRating controller = new ControllerRating(
+                controllerA,
+                100,
+                12,
+                24,
+                between(0.9, 1),
+                chance(0.5) ? Tracking.AT_STORE_VOLTS : Tracking.BEST_POINT,
+                ControllerRating.PanelInput.UNKNOWN,
+                Set.of());
+        List<Chosen> chosen = new ArrayList<>(List.of(
+                new Chosen(battery, 1),
+                new Chosen(inverter("I", between(0, 12), 9_000), 1),
+                new Chosen(
+                        new ChargeController(
+                                listing("C", 4_000, 1),
+                                controller,
+                                List.of(new Outlet(SOCKET, 3, 600, between(0.9, 1)))),
+                        1)));
         if (panels > 0) {
             chosen.add(new Chosen(panel("P", between(50, 200), 8_000), panels));
         }

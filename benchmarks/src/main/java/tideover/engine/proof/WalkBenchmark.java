@@ -1,6 +1,7 @@
 package tideover.engine.proof;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.IntStream;
 import org.openjdk.jmh.annotations.AuxCounters;
@@ -16,6 +17,8 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import tideover.engine.Invented;
+import tideover.engine.outage.Outage;
+import tideover.engine.quantity.Series;
 import tideover.engine.rig.Rig;
 
 /**
@@ -58,15 +61,18 @@ public class WalkBenchmark {
     private final Rig rig = invented.rig(3000, 2, 20);
 
     private final RigFigures figures = RigFigures.of(rig);
-    private final StretchFlows flows =
-            new StretchFlows(figures, BusDemand.of(rig, invented.loads(true, true), 12, STEPS_PER_HOUR));
-    private final Walk walk = new Walk(flows, figures, 1, DARK_HOURS, CHARGE_AT_START);
+    private final BusDemand demand = BusDemand.of(rig, invented.loads(true, true), 12, STEPS_PER_HOUR);
+    private final StretchFlows flows = new StretchFlows(figures, demand);
+    private final Series sun = Invented.sun(Invented.plane(invented.weather(1)));
+    private final PlainWalk walk = new PlainWalk(
+            figures, demand, sun, new Outage(List.of(0), HOURS, 0.9, CHARGE_AT_START, DARK_HOURS, 1));
 
     @Setup
     public void draw() {
         Stretch stretch =
                 Stretch.of(IntStream.range(0, 12).boxed().toList(), 1, HOURS).get(0);
-        flows.fill(stretch, Invented.plane(invented.weather(1)).wattsPerRatedWatt(45, -0.004));
+        flows.fill(stretch, sun);
+        walk.onto(stretch);
         starts = stretch.starts();
         demandW = new double[stretch.hours() * STEPS_PER_HOUR];
         Arrays.setAll(demandW, step -> flows.essential.busW[step % flows.stepsPerDay]);

@@ -58,6 +58,6 @@ public class WeatherBenchmark {
     @Benchmark
     @OperationsPerInvocation(YEARS)
     public Series panelWatts() {
-        return PlaneWeather.of(weather, Invented.SUN, Invented.MOUNT, true).wattsPerRatedWatt(45, -0.004);
+        return Invented.sun(PlaneWeather.of(weather, Invented.SUN, Invented.MOUNT, true));
     }
 }

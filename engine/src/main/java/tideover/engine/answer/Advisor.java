@@ -9,7 +9,6 @@ import tideover.engine.proof.CarriedShare;
 import tideover.engine.proof.PlaneWeather;
 import tideover.engine.proof.Proof;
 import tideover.engine.proof.Prover;
-import tideover.engine.proof.RigFigures;
 import tideover.engine.proof.Trace;
 import tideover.engine.proof.TraceChecker;
 import tideover.engine.quantity.Workers;
@@ -20,6 +19,7 @@ import tideover.engine.search.Rated;
 import tideover.engine.search.Search;
 import tideover.engine.search.Shortlist;
 import tideover.engine.site.Place;
+import tideover.engine.site.Room;
 import tideover.engine.site.Weather;
 import tideover.engine.site.WeatherSource;
 import tideover.engine.sun.PanelMount;
@@ -160,7 +160,7 @@ public final class Advisor {
 
     /** No trace leaves here that the independent checker has not passed. */
     private static Trace checked(Trace trace, Rig rig) {
-        List<String> faults = TraceChecker.faults(trace, RigFigures.of(rig));
+        List<String> faults = TraceChecker.faults(trace, rig);
         if (!faults.isEmpty()) {
             throw new IllegalStateException("the simulation broke its own books: " + faults.get(0));
         }
@@ -189,6 +189,7 @@ public final class Advisor {
         return new Prover(
                 under.weather(),
                 under.plane(),
+                Room.degC(question.batteryRoom(), under.weather()),
                 question.place().meanSolarNoonHour(),
                 options.stepsPerHour(),
                 under.seed(),

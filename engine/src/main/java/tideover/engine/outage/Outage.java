@@ -1,6 +1,7 @@
 package tideover.engine.outage;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import tideover.engine.quantity.Require;
 
 /**
@@ -13,6 +14,8 @@ import tideover.engine.quantity.Require;
  * @param panelsOutAfterHours how long after the start the panels are out in the sun
  * @param keepBack            nice-to-have loads draw on the store only above this state of charge, 0..1; at 1 they live on
  *                            sun that the store has no room for
+ * @param rolling             null where the grid stays away to the end
+ * @param help                what comes to the rig's help meanwhile
  */
 public record Outage(
         List<Integer> months,
@@ -20,8 +23,11 @@ public record Outage(
         double targetShare,
         double chargeAtStart,
         int panelsOutAfterHours,
-        double keepBack) {
+        double keepBack,
+        @Nullable Rolling rolling,
+        List<Help> help) {
     public Outage {
+        help = List.copyOf(help);
         months = List.copyOf(months);
         Require.within(1, 12, "number of months", months.size());
         int before = -1;
@@ -35,5 +41,29 @@ public record Outage(
         Require.above(0, "chargeAtStart", chargeAtStart, "");
         Require.within(0, 60 * 24, "panelsOutAfterHours", panelsOutAfterHours);
         Require.within(0, 1, "keepBack", keepBack, "");
+    }
+
+    /** In one piece and without help. */
+    public Outage(
+            List<Integer> months,
+            int hours,
+            double targetShare,
+            double chargeAtStart,
+            int panelsOutAfterHours,
+            double keepBack) {
+        this(months, hours, targetShare, chargeAtStart, panelsOutAfterHours, keepBack, null, List.of());
+    }
+
+    public Outage fullAtStart() {
+        return new Outage(months, hours, targetShare, 1, panelsOutAfterHours, keepBack, rolling, help);
+    }
+
+    public Outage panelsOutAtOnce() {
+        return new Outage(months, hours, targetShare, chargeAtStart, 0, keepBack, rolling, help);
+    }
+
+    /** Whether anything but the sun feeds the rig. */
+    public boolean isHelped() {
+        return rolling != null || !help.isEmpty();
     }
 }

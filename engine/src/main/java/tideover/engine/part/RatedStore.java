@@ -142,6 +142,41 @@ public record RatedStore(
                 unitKg);
     }
 
+    /** The same of another size. */
+    public RatedStore times(double factor) {
+        return new RatedStore(
+                chemistry,
+                new Capacity(
+                        capacity.ratedAh() * factor,
+                        capacity.ratedHours(),
+                        capacity.fastAh() * factor,
+                        capacity.fastHours()),
+                nominalV,
+                innerOhm / factor,
+                maxChargeA,
+                maxDischargeA,
+                guard,
+                heater,
+                depth,
+                worth,
+                unitKg);
+    }
+
+    public RatedStore withDepth(double changed) {
+        return new RatedStore(
+                chemistry,
+                capacity,
+                nominalV,
+                innerOhm,
+                maxChargeA,
+                maxDischargeA,
+                guard,
+                heater,
+                changed,
+                worth,
+                unitKg);
+    }
+
     public RatedStore withWorth(Worth changed) {
         return new RatedStore(
                 chemistry,

@@ -1,11 +1,13 @@
 package tideover.engine.proof;
 
 /**
- * Where the energy of a walk went, in Wh. Closes: {@code inWh} is what was served, what each loss took by name, and the
+ * Where the energy of a walk went, in Wh. Closes: {@code inWh} and {@code helpInWh} are what was served, what each loss took by name, and the
  * change in the store. Power that the panels could have given but nothing could take counts as in and as spilled.
  */
 public final class Ledger {
     double inWh;
+    double helpInWh;
+    double onBusWh;
     double controllerLossWh;
     double controllerLimitWh;
     double chargeLimitWh;
@@ -15,6 +17,9 @@ public final class Ledger {
     double inverterLossWh;
     double outletLossWh;
     double standingWh;
+    double heaterWh;
+    double selfDischargeWh;
+    double gridServedWh;
     double servedEssentialWh;
     double servedNiceWh;
     double unservedEssentialWh;
@@ -25,6 +30,31 @@ public final class Ledger {
     /** What the panels could give. */
     public double inWh() {
         return inWh;
+    }
+
+    /** What an engine, the returned grid through the charger, or a battery that was brought put on the bus. */
+    public double helpInWh() {
+        return helpInWh;
+    }
+
+    /** What the controller put on the bus, or could have put there, had there been room. */
+    public double onBusWh() {
+        return onBusWh;
+    }
+
+    /** Drawn by the battery's heater. */
+    public double heaterWh() {
+        return heaterWh;
+    }
+
+    /** Lost inside the battery with time. */
+    public double selfDischargeWh() {
+        return selfDischargeWh;
+    }
+
+    /** Wanted by essential loads while the grid was back, and served by the grid: not part of the rig's balance. */
+    public double gridServedWh() {
+        return gridServedWh;
     }
 
     /** Lost inside the charge controller. */
@@ -101,6 +131,8 @@ public final class Ledger {
 
     void add(Ledger other) {
         inWh += other.inWh;
+        helpInWh += other.helpInWh;
+        onBusWh += other.onBusWh;
         controllerLossWh += other.controllerLossWh;
         controllerLimitWh += other.controllerLimitWh;
         chargeLimitWh += other.chargeLimitWh;
@@ -110,6 +142,9 @@ public final class Ledger {
         inverterLossWh += other.inverterLossWh;
         outletLossWh += other.outletLossWh;
         standingWh += other.standingWh;
+        heaterWh += other.heaterWh;
+        selfDischargeWh += other.selfDischargeWh;
+        gridServedWh += other.gridServedWh;
         servedEssentialWh += other.servedEssentialWh;
         servedNiceWh += other.servedNiceWh;
         unservedEssentialWh += other.unservedEssentialWh;

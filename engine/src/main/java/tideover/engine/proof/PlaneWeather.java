@@ -5,7 +5,6 @@ import tideover.engine.quantity.Series;
 import tideover.engine.site.SnowCover;
 import tideover.engine.site.Weather;
 import tideover.engine.sun.PanelMount;
-import tideover.engine.sun.PanelPower;
 import tideover.engine.sun.PlaneYear;
 import tideover.engine.sun.SunYear;
 
@@ -38,18 +37,5 @@ public record PlaneWeather(Series planeWm2, Series airDegC, int coveredHours) {
             }
         }
         return new PlaneWeather(Series.owning(reaching), weather.airDegC(), covered);
-    }
-
-    /** DC watts per rated watt of a panel, hour by hour. */
-    public Series wattsPerRatedWatt(double noctDegC, double powerPerK) {
-        double[] watts = new double[planeWm2.length()];
-        for (int hour = 0; hour < watts.length; hour++) {
-            double onPlaneWm2 = planeWm2.at(hour);
-            if (onPlaneWm2 > 0) {
-                double cellDegC = PanelPower.cellDegC(airDegC.at(hour), onPlaneWm2, noctDegC);
-                watts[hour] = PanelPower.wattsPerRatedWatt(onPlaneWm2, cellDegC, powerPerK);
-            }
-        }
-        return Series.owning(watts);
     }
 }

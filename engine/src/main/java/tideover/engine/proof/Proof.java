@@ -1,7 +1,11 @@
 package tideover.engine.proof;
 
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import tideover.engine.quantity.Series;
+import tideover.engine.site.Room;
 
 /**
  * What came of walking one rig through every outage.
@@ -16,6 +20,8 @@ import tideover.engine.quantity.Series;
  * @param worst            the outage carried shortest, or with the emptiest store
  * @param median           the one in the middle of that order
  * @param energy           summed over every outage of the asked months, walked to its end
+ * @param endings          how many of the outages of the asked months that failed did so for which reason
+ * @param battery          how cold and how warm the battery, or the room of a plain store, gets in the asked months
  * @param lifts            each limit lifted in turn, greatest gain first
  */
 public record Proof(
@@ -31,8 +37,11 @@ public record Proof(
         Trace worst,
         Trace median,
         Ledger energy,
-        List<Lift> lifts) {
+        List<Lift> lifts,
+        Map<Ending, Integer> endings,
+        Room.Extremes battery) {
     public Proof {
+        endings = Collections.unmodifiableMap(new EnumMap<>(endings));
         lifts = List.copyOf(lifts);
     }
 

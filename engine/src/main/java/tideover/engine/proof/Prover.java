@@ -1,11 +1,13 @@
 package tideover.engine.proof;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import tideover.engine.load.Load;
 import tideover.engine.outage.Outage;
 import tideover.engine.outage.StormDays;
@@ -13,7 +15,7 @@ import tideover.engine.quantity.ModelYear;
 import tideover.engine.quantity.Series;
 import tideover.engine.quantity.Workers;
 import tideover.engine.rig.Rig;
-import tideover.engine.rig.Sockets;
+import tideover.engine.site.Room;
 import tideover.engine.site.Weather;
 
 /** Walks a rig through every outage of all weather years. Same inputs and seed: same result, whatever the threads. */
@@ -21,15 +23,13 @@ public final class Prover {
     /** Hours are followed to this many times the asked length, so that the tide line shows what is to spare. */
     private static final int CAP_TIMES = 2;
 
-    /** A figure a quarter larger: enough to see a gain, small enough to be bought. */
-    private static final double QUARTER_MORE = 1.25;
-
     private static final int NO_SUN_CAP_HOURS = 60 * 24;
     private static final List<Integer> WHOLE_YEAR =
             IntStream.range(0, 12).boxed().toList();
 
     private final Weather weather;
     private final PlaneWeather plane;
+    private final Series roomDegC;
     private final double noonHour;
     private final int stepsPerHour;
     private final long seed;
@@ -37,12 +37,21 @@ public final class Prover {
 
     /**
      * @param plane    what the same weather puts on the panels
+     * @param roomDegC temperature of the room that the store stands in, hour by hour
      * @param noonHour clock hour of solar noon at the place
      * @param seed     for drawing years again
      */
-    public Prover(Weather weather, PlaneWeather plane, double noonHour, int stepsPerHour, long seed, Workers workers) {
+    public Prover(
+            Weather weather,
+            PlaneWeather plane,
+            Series roomDegC,
+            double noonHour,
+            int stepsPerHour,
+            long seed,
+            Workers workers) {
         this.weather = weather;
         this.plane = plane;
+        this.roomDegC = roomDegC;
         this.noonHour = noonHour;
         this.stepsPerHour = stepsPerHour;
         this.seed = seed;
@@ -51,20 +60,20 @@ public final class Prover {
 
     /** The carried share alone, over the asked months. */
     public CarriedShare share(Rig rig, List<Load> loads, Outage outage) {
-        Setting setting = new Setting(RigFigures.of(rig), demandOf(rig, loads), sunOf(rig), outage);
-        return shareWhere(walkAll(setting, outage.months(), outage.hours()), outage, day -> true);
+        Setup setup = setup(rig, loads, outage);
+        return shareWhere(walkAll(setup, outage.months(), outage.hours()), outage, day -> true);
     }
 
     /** Everything about one rig. */
     public Proof prove(Rig rig, List<Load> loads, Outage outage) {
-        Setting setting = new Setting(RigFigures.of(rig), demandOf(rig, loads), sunOf(rig), outage);
+        Setup setup = setup(rig, loads, outage);
         int capHours = CAP_TIMES * outage.hours();
-        Starts starts = walkAll(setting, WHOLE_YEAR, capHours);
+        Starts starts = walkAll(setup, WHOLE_YEAR, capHours);
         StormDays storms = StormDays.of(weather, outage.months());
         int[] ranked = ranked(starts, outage);
         CarriedShare all = shareWhere(starts, outage, day -> true);
         return new Proof(
-                setting.rig(),
+                setup.figures(),
                 weather.years(),
                 all,
                 shareWhere(starts, outage, storms::isDarkest),
@@ -72,72 +81,47 @@ public final class Prover {
                 sortedHours(starts, outage),
                 tideLine(starts, outage.hours(), capHours),
                 table(starts, outage.hours()),
-                noSunHours(setting),
-                trace(setting, ranked[0]),
-                trace(setting, ranked[(ranked.length - 1) / 2]),
-                energy(setting),
-                lifts(rig, loads, setting, all.share() < 1 ? outage.hours() : capHours));
+                noSunHours(setup),
+                trace(setup, ranked[0]),
+                trace(setup, ranked[(ranked.length - 1) / 2]),
+                energy(setup),
+                Lifts.of(this, rig, loads, setup, noonHour, stepsPerHour, all.share() < 1 ? outage.hours() : capHours),
+                endings(starts, outage),
+                temperatures(setup));
     }
 
     /** One outage, step by step, from any hour of the weather years. */
     public Trace trace(Rig rig, List<Load> loads, Outage outage, int startHour) {
-        return trace(new Setting(RigFigures.of(rig), demandOf(rig, loads), sunOf(rig), outage), startHour);
-    }
-
-    /** What a walk needs. */
-    private record Setting(RigFigures rig, BusDemand demand, Series sunPerRatedW, Outage outage) {
-        Walk walk(StretchFlows flows) {
-            return new Walk(flows, rig, outage.keepBack(), outage.panelsOutAfterHours(), outage.chargeAtStart());
-        }
-
-        /** Whether nice-to-have loads can draw on the store, so that only the accounting walk tells the truth. */
-        boolean niceTouchesStore() {
-            return outage.keepBack() < 1 && demand.hasNice();
-        }
-
-        Setting with(RigFigures changed) {
-            return new Setting(changed, demand, sunPerRatedW, outage);
-        }
-
-        Setting with(Outage changed) {
-            return new Setting(rig, demand, sunPerRatedW, changed);
-        }
+        return trace(setup(rig, loads, outage), startHour);
     }
 
     /** Hours carried and lowest store for every start, NaN where none was walked; index is the hour of the years. */
-    private record Starts(double[] hours, double[] lowestWh) {}
+    private record Starts(
+            double[] hours, double[] lowestWh, @Nullable Ending[] endings) {}
 
-    private BusDemand demandOf(Rig rig, List<Load> loads) {
-        return BusDemand.of(rig, loads, noonHour, stepsPerHour);
+    private Setup setup(Rig rig, List<Load> loads, Outage outage) {
+        return Setup.of(rig, loads, plane, roomDegC, noonHour, stepsPerHour, outage);
     }
 
-    private Series sunOf(Rig rig) {
-        return rig.panel() == null
-                ? Series.owning(new double[weather.hours()])
-                : plane.wattsPerRatedWatt(rig.panel().noctDegC(), rig.panel().powerPerK());
-    }
-
-    private Starts walkAll(Setting setting, List<Integer> months, int capHours) {
+    private Starts walkAll(Setup setup, List<Integer> months, int capHours) {
         double[] hours = new double[weather.hours()];
         double[] lowestWh = new double[weather.hours()];
+        Ending[] endings = new Ending[weather.hours()];
         Arrays.fill(hours, Double.NaN);
-        boolean accounting = setting.niceTouchesStore();
         List<Stretch> stretches = Stretch.of(months, weather.years(), capHours);
         workers.forEach(stretches.size(), number -> {
             Stretch stretch = stretches.get(number);
-            StretchFlows flows = new StretchFlows(setting.rig(), setting.demand());
-            flows.fill(stretch, setting.sunPerRatedW());
-            Walk walk = setting.walk(flows);
+            Walk walk = setup.walk(capHours);
+            walk.onto(stretch);
             double[] lowest = {0};
             for (int start = 0; start < stretch.starts(); start++) {
                 int hour = stretch.firstStartHour() + start;
-                hours[hour] = accounting
-                        ? walk.accountedHours(start, capHours, setting.outage().hours(), lowest)
-                        : walk.essentialHours(start, capHours, setting.outage().hours(), lowest);
+                hours[hour] = walk.hoursCarried(start, capHours, setup.outage().hours(), lowest);
                 lowestWh[hour] = lowest[0];
+                endings[hour] = walk.ending();
             }
         });
-        return new Starts(hours, lowestWh);
+        return new Starts(hours, lowestWh, endings);
     }
 
     private static boolean asked(Outage outage, int hour) {
@@ -219,40 +203,83 @@ public final class Prover {
         return table;
     }
 
-    private Series noSunHours(Setting setting) {
-        Stretch oneDay = new Stretch(0, 24, NO_SUN_CAP_HOURS);
-        Setting dark = setting.with(setting.rig().withArrayRatedW(0));
-        StretchFlows flows = new StretchFlows(dark.rig(), dark.demand());
-        flows.fill(oneDay, dark.sunPerRatedW());
-        Walk walk = dark.walk(flows);
+    /** The battery, if cold matters to it, as cold as it is on the average of the asked months. */
+    private Series noSunHours(Setup setup) {
+        Setup dark = setup.with(setup.figures().withArrayRatedW(0));
+        Setup.Cells cells = dark.cells();
+        if (cells != null) {
+            dark = dark.with(cells.with((HeldArray) null)
+                    .at(meanDegC(cells, setup.outage().months())));
+        }
+        Walk walk = dark.walk(NO_SUN_CAP_HOURS);
+        walk.onto(new Stretch(0, 24, NO_SUN_CAP_HOURS));
         double[] lowest = {0};
         double[] hours = new double[24];
         for (int hour = 0; hour < 24; hour++) {
-            hours[hour] = walk.essentialHours(hour, NO_SUN_CAP_HOURS, NO_SUN_CAP_HOURS, lowest);
+            hours[hour] = walk.hoursCarried(hour, NO_SUN_CAP_HOURS, NO_SUN_CAP_HOURS, lowest);
         }
         return Series.owning(hours);
     }
 
-    private Trace trace(Setting setting, int startHour) {
-        int hours = setting.outage().hours();
-        int midnight = startHour - startHour % 24;
-        Stretch stretch = new Stretch(midnight, 24, hours);
-        StretchFlows flows = new StretchFlows(setting.rig(), setting.demand());
-        flows.fill(stretch, setting.sunPerRatedW());
-        Recorder recorder = new Recorder(flows, startHour, weather);
-        Ledger ledger = new Ledger();
-        double carried = setting.walk(flows).account(startHour - midnight, hours, ledger, recorder);
-        return new Trace(startHour, flows.stepHours, setting.rig().capacityWh(), carried, ledger, recorder.steps());
+    private static double meanDegC(Setup.Cells cells, List<Integer> months) {
+        Series degC = cells.warmth().degC();
+        double sum = 0;
+        int hours = 0;
+        for (int hour = 0; hour < degC.length(); hour++) {
+            if (months.contains(ModelYear.monthOfDay(hour / 24 % ModelYear.DAYS))) {
+                sum += degC.at(hour);
+                hours++;
+            }
+        }
+        return sum / hours;
     }
 
-    private Ledger energy(Setting setting) {
-        Outage outage = setting.outage();
+    private static Map<Ending, Integer> endings(Starts starts, Outage outage) {
+        Map<Ending, Integer> counts = new EnumMap<>(Ending.class);
+        for (int hour = 0; hour < starts.hours().length; hour++) {
+            Ending ending = starts.endings()[hour];
+            if (ending != null && asked(outage, hour) && starts.hours()[hour] < outage.hours()) {
+                counts.merge(ending, 1, Integer::sum);
+            }
+        }
+        return counts;
+    }
+
+    /** What the battery's temperature does in the asked months. */
+    private static Room.Extremes temperatures(Setup setup) {
+        Setup.Cells cells = setup.cells();
+        return Room.extremes(
+                cells == null ? setup.roomDegC() : cells.warmth().degC(),
+                setup.outage().months());
+    }
+
+    private Trace trace(Setup setup, int startHour) {
+        int hours = setup.outage().hours();
+        int midnight = startHour - startHour % 24;
+        Walk walk = setup.walk(hours);
+        walk.onto(new Stretch(midnight, 24, hours));
+        Setup.Cells cells = setup.cells();
+        Series batteryDegC = cells == null ? setup.roomDegC() : cells.warmth().degC();
+        Recorder recorder = new Recorder(stepsPerHour, startHour, weather, batteryDegC);
+        Ledger ledger = new Ledger();
+        double carried = walk.account(startHour - midnight, hours, ledger, recorder);
+        return new Trace(
+                startHour,
+                1.0 / stepsPerHour,
+                cells == null ? setup.figures().capacityWh() : cells.bank().fullWh(),
+                carried,
+                walk.ending(),
+                ledger,
+                recorder.steps());
+    }
+
+    private Ledger energy(Setup setup) {
+        Outage outage = setup.outage();
         List<Stretch> stretches = Stretch.of(outage.months(), weather.years(), outage.hours());
         Ledger[] sums = new Ledger[stretches.size()];
         workers.forEach(stretches.size(), number -> {
-            StretchFlows flows = new StretchFlows(setting.rig(), setting.demand());
-            flows.fill(stretches.get(number), setting.sunPerRatedW());
-            Walk walk = setting.walk(flows);
+            Walk walk = setup.walk(outage.hours());
+            walk.onto(stretches.get(number));
             sums[number] = new Ledger();
             for (int start = 0; start < stretches.get(number).starts(); start++) {
                 Ledger one = new Ledger();
@@ -267,71 +294,10 @@ public final class Prover {
         return all;
     }
 
-    /**
-     * @param capHours how far hours are followed: to the asked length, or beyond it where no outage fails
-     */
-    private List<Lift> lifts(Rig rig, List<Load> loads, Setting base, int capHours) {
-        Outage outage = base.outage();
-        RigFigures figures = base.rig();
-        List<Lift> lifts = new ArrayList<>();
-        double[] before = score(base, capHours);
-        Lifting lifting = (limit, words, lifted) -> {
-            double[] after = score(lifted, capHours);
-            lifts.add(new Lift(limit, words, after[0] - before[0], after[1] - before[1]));
-        };
-        lifting.add(
-                "store size",
-                "a store a quarter larger",
-                base.with(figures.withCapacityWh(figures.capacityWh() * QUARTER_MORE)));
-        lifting.add("charge at the start", "a full store at the start", base.with(fullAtStart(outage)));
-        if (figures.arrayRatedW() > 0) {
-            lifting.add(
-                    "winter sun on the panels",
-                    "a quarter more panel",
-                    base.with(figures.withArrayRatedW(figures.arrayRatedW() * QUARTER_MORE)));
-            lifting.add(
-                    "controller current",
-                    "no limit on the controller's output current",
-                    base.with(figures.withControllerMaxW(Double.MAX_VALUE)));
-            lifting.add(
-                    "charging current of the store",
-                    "no limit on the store's charging current",
-                    base.with(figures.withMaxChargeW(Double.MAX_VALUE)));
-            lifting.add("hours until the panels are out", "panels out at once", base.with(panelsOutAtOnce(outage)));
-        }
-        if (Sockets.of(rig, loads).standingW(rig) > 0) {
-            lifting.add(
-                    "inverter standing draw",
-                    "no standing draw of the inverter",
-                    new Setting(
-                            figures,
-                            BusDemand.withoutStanding(rig, loads, noonHour, stepsPerHour),
-                            base.sunPerRatedW(),
-                            outage));
-        }
-        lifts.sort(Comparator.comparingDouble(Lift::shareGain)
-                .thenComparingDouble(Lift::meanHoursGain)
-                .reversed());
-        return lifts;
-    }
-
-    /** Takes one lifted setting. */
-    private interface Lifting {
-        void add(String limit, String words, Setting lifted);
-    }
-
-    private static Outage fullAtStart(Outage o) {
-        return new Outage(o.months(), o.hours(), o.targetShare(), 1, o.panelsOutAfterHours(), o.keepBack());
-    }
-
-    private static Outage panelsOutAtOnce(Outage o) {
-        return new Outage(o.months(), o.hours(), o.targetShare(), o.chargeAtStart(), 0, o.keepBack());
-    }
-
     /** Carried share and mean hours carried over the asked months. */
-    private double[] score(Setting setting, int capHours) {
-        Outage outage = setting.outage();
-        Starts starts = walkAll(setting, outage.months(), capHours);
+    double[] score(Setup setup, int capHours) {
+        Outage outage = setup.outage();
+        Starts starts = walkAll(setup, outage.months(), capHours);
         double hours = 0;
         int carried = 0;
         int walked = 0;

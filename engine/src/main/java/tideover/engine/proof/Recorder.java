@@ -2,33 +2,40 @@ package tideover.engine.proof;
 
 import java.util.ArrayList;
 import java.util.List;
+import tideover.engine.quantity.Series;
 import tideover.engine.site.Weather;
 
 /** Writes a walk down as one row a step, from the differences of its ledger. */
 final class Recorder implements Walk.Tape {
-    private final StretchFlows flows;
+    private final double stepHours;
+    private final int stepsPerHour;
     private final int startHour;
     private final Weather weather;
+    private final Series batteryDegC;
     private final List<TraceStep> steps = new ArrayList<>();
     private Ledger before = new Ledger();
 
-    Recorder(StretchFlows flows, int startHour, Weather weather) {
-        this.flows = flows;
+    Recorder(int stepsPerHour, int startHour, Weather weather, Series batteryDegC) {
+        this.stepsPerHour = stepsPerHour;
+        this.stepHours = 1.0 / stepsPerHour;
+        this.batteryDegC = batteryDegC;
         this.startHour = startHour;
         this.weather = weather;
     }
 
     @Override
-    public void after(int stepOfStretch, int stepOfOutage, boolean panelsOut, Ledger now) {
-        double hours = flows.stepHours;
-        int weatherHour = (startHour + stepOfOutage / flows.stepsPerHour) % weather.hours();
+    public void after(int stepOfOutage, boolean panelsOut, Ledger now) {
+        double hours = stepHours;
+        int weatherHour = (startHour + stepOfOutage / stepsPerHour) % weather.hours();
         steps.add(new TraceStep(
                 stepOfOutage * hours,
                 weatherHour,
                 weather.airDegC().at(weatherHour),
+                batteryDegC.at(weatherHour),
                 panelsOut,
                 (now.inWh - before.inWh) / hours,
-                panelsOut ? flows.sunBusW[stepOfStretch / flows.stepsPerHour] : 0,
+                (now.onBusWh - before.onBusWh) / hours,
+                (now.helpInWh - before.helpInWh) / hours,
                 (now.controllerLossWh - before.controllerLossWh) / hours,
                 (now.controllerLimitWh - before.controllerLimitWh) / hours,
                 (now.chargeLimitWh - before.chargeLimitWh) / hours,
@@ -39,6 +46,8 @@ final class Recorder implements Walk.Tape {
                 (now.inverterLossWh - before.inverterLossWh) / hours,
                 (now.outletLossWh - before.outletLossWh) / hours,
                 (now.standingWh - before.standingWh) / hours,
+                (now.heaterWh - before.heaterWh) / hours,
+                (now.selfDischargeWh - before.selfDischargeWh) / hours,
                 (now.chargeLossWh - before.chargeLossWh) / hours,
                 (now.dischargeLossWh - before.dischargeLossWh) / hours,
                 now.endWh));

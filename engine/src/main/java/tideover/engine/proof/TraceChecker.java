@@ -3,6 +3,8 @@ package tideover.engine.proof;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import tideover.engine.part.RatedStore;
+import tideover.engine.rig.Rig;
 
 /**
  * Judges a walked outage from outside: it knows only the rows and the rig's figures, and adds up for itself. In every
@@ -18,7 +20,41 @@ public final class TraceChecker {
     private TraceChecker() {}
 
     /** What is wrong, in plain sentences; empty where all is well. */
-    public static List<String> faults(Trace trace, RigFigures rig) {
+    public static List<String> faults(Trace trace, Rig rig) {
+        return faults(trace, Limits.of(rig));
+    }
+
+    /**
+     * What no step may pass.
+     *
+     * @param capacityWh full
+     * @param riseW      fastest that the content may grow
+     * @param fallW      fastest that it may fall, what goes by itself apart
+     * @param onBusW     most from the controller
+     * @param plain      whether essential loads may go short only for want of charge or current; a real battery has more
+     *                   reasons
+     */
+    private record Limits(double capacityWh, double riseW, double fallW, double onBusW, boolean plain) {
+        static Limits of(Rig rig) {
+            RigFigures figures = RigFigures.of(rig);
+            if (rig.store() instanceof RatedStore store) {
+                return new Limits(
+                        CellBank.of(store).fullWh(),
+                        figures.maxChargeW(),
+                        figures.maxDischargeW(),
+                        figures.controllerMaxW(),
+                        false);
+            }
+            return new Limits(
+                    figures.capacityWh(),
+                    figures.maxChargeW() * figures.chargeEff(),
+                    figures.maxDischargeW() / figures.dischargeEff(),
+                    figures.controllerMaxW(),
+                    true);
+        }
+    }
+
+    private static List<String> faults(Trace trace, Limits rig) {
         List<String> faults = new ArrayList<>();
         double storedWh = trace.ledger().startWh();
         double inWh = 0;
@@ -26,7 +62,7 @@ public final class TraceChecker {
         double firstShortHour = Double.NaN;
         for (TraceStep step : trace.steps()) {
             double hours = trace.stepHours();
-            double in = step.arrayW() * hours;
+            double in = (step.arrayW() + step.helpW()) * hours;
             double out = hours
                     * (step.essentialServedW()
                             + step.niceServedW()
@@ -37,6 +73,8 @@ public final class TraceChecker {
                             + step.inverterLossW()
                             + step.outletLossW()
                             + step.standingW()
+                            + step.heaterW()
+                            + step.selfW()
                             + step.chargeLossW()
                             + step.dischargeLossW());
             double risen = step.storedWh() - storedWh;
@@ -76,7 +114,7 @@ public final class TraceChecker {
         return faults;
     }
 
-    private static void limits(TraceStep step, double beforeWh, RigFigures rig, double hours, List<String> faults) {
+    private static void limits(TraceStep step, double beforeWh, Limits rig, double hours, List<String> faults) {
         double at = step.hour();
         expect(step.storedWh() >= -TINY_WH, faults, "hour %.2f: store at %.6f Wh", at, step.storedWh());
         expect(
@@ -87,20 +125,15 @@ public final class TraceChecker {
                 step.storedWh(),
                 rig.capacityWh());
         expect(
-                step.onBusW() <= rig.controllerMaxW() * (1 + CLOSURE) + CLOSURE,
+                step.onBusW() <= rig.onBusW() * (1 + CLOSURE) + CLOSURE,
                 faults,
                 "hour %.2f: controller gives %.3f W",
                 at,
                 step.onBusW());
         double risenW = (step.storedWh() - beforeWh) / hours;
+        expect(risenW <= rig.riseW() * (1 + CLOSURE) + TINY_WH, faults, "hour %.2f: store rises by %.3f W", at, risenW);
         expect(
-                risenW <= rig.maxChargeW() * rig.chargeEff() * (1 + CLOSURE) + TINY_WH,
-                faults,
-                "hour %.2f: store rises by %.3f W",
-                at,
-                risenW);
-        expect(
-                -risenW * rig.dischargeEff() <= rig.maxDischargeW() * (1 + 1e-8) + TINY_WH,
+                -risenW - step.selfW() <= rig.fallW() * (1 + 1e-8) + TINY_WH,
                 faults,
                 "hour %.2f: store gives %.3f W",
                 at,
@@ -110,12 +143,17 @@ public final class TraceChecker {
                         Math.min(step.essentialServedW(), step.essentialUnservedW()),
                         Math.min(step.niceServedW(), step.noRoomW())),
                 Math.min(
-                        Math.min(step.chargeLimitW(), step.controllerLimitW()),
+                        Math.min(
+                                Math.min(step.helpW(), Math.min(step.selfW(), step.controllerLossW())),
+                                Math.min(step.chargeLimitW(), step.controllerLimitW())),
                         Math.min(step.chargeLossW(), step.dischargeLossW())));
         expect(least >= -TINY_WH, faults, "hour %.2f: a flow of %.9f W", at, least);
         boolean atDischargeLimit = step.dischargeLossW() == 0 && step.storedWh() == beforeWh;
         expect(
-                step.essentialUnservedW() * hours <= TINY_WH || step.storedWh() <= TINY_WH || atDischargeLimit,
+                !rig.plain()
+                        || step.essentialUnservedW() * hours <= TINY_WH
+                        || step.storedWh() <= TINY_WH
+                        || atDischargeLimit,
                 faults,
                 "hour %.2f: essential loads short of %.6f W with %.6f Wh in the store",
                 at,

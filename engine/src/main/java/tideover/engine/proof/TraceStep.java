@@ -6,9 +6,11 @@ package tideover.engine.proof;
  * @param hour               hours since the outage began, at the step's start
  * @param weatherHour        hour of the weather years, counted through all years
  * @param airDegC            outdoor air
+ * @param batteryDegC        of the battery, or of its room where it is a plain store
  * @param panelsOut          whether the panels are out
  * @param arrayW             what the panels could give
  * @param onBusW             what the controller can put on the bus
+ * @param helpW              from an engine, the returned grid or a battery that was brought
  * @param controllerLossW    lost inside the controller
  * @param controllerLimitW   cut off by its output current
  * @param chargeLimitW       not taken because the store charges no faster
@@ -19,6 +21,8 @@ package tideover.engine.proof;
  * @param inverterLossW      lost in the inverter
  * @param outletLossW        lost in outlet converters
  * @param standingW          the inverter's own draw
+ * @param heaterW            drawn by the battery's heater
+ * @param selfW              lost inside the battery with time
  * @param chargeLossW        lost on the way into the store
  * @param dischargeLossW     lost on the way out of it
  * @param storedWh           in the store at the step's end
@@ -27,9 +31,11 @@ public record TraceStep(
         double hour,
         int weatherHour,
         double airDegC,
+        double batteryDegC,
         boolean panelsOut,
         double arrayW,
         double onBusW,
+        double helpW,
         double controllerLossW,
         double controllerLimitW,
         double chargeLimitW,
@@ -40,6 +46,8 @@ public record TraceStep(
         double inverterLossW,
         double outletLossW,
         double standingW,
+        double heaterW,
+        double selfW,
         double chargeLossW,
         double dischargeLossW,
         double storedWh) {}

@@ -20,6 +20,22 @@ public final class Series {
         return new Series(values);
     }
 
+    /** The same value throughout. */
+    public static Series constant(int length, double value) {
+        double[] values = new double[length];
+        Arrays.fill(values, value);
+        return new Series(values);
+    }
+
+    /** Every value times a factor. */
+    public Series times(double factor) {
+        return new Series(Arrays.stream(values).map(value -> value * factor).toArray());
+    }
+
+    public double least() {
+        return Arrays.stream(values).min().orElse(Double.NaN);
+    }
+
     public double at(int index) {
         return values[index];
     }

@@ -35,6 +35,9 @@ public record Rig(
         @Nullable InverterRating inverter,
         @Nullable MainsCharge mainsCharge,
         List<Outlet> outlets) {
+    /** A "12 V" inverter that does not tell gives up here. Common practice, no source. */
+    private static final double USUAL_OFF_PER_12V = 10.5;
+
     /**
      * What a charger puts into the store.
      *
@@ -60,6 +63,15 @@ public record Rig(
     /** Of the cables between the store and what hangs on it, both ways with fuse and joints, ohm. */
     public double leadOhm() {
         return route.leadOhm();
+    }
+
+    /** Volts below which its inverter switches off; 0 without one. */
+    public double inverterOffV() {
+        if (inverter == null) {
+            return 0;
+        }
+        double toldV = inverter.window().cutOffV();
+        return Double.isNaN(toldV) ? USUAL_OFF_PER_12V * Math.max(1, Math.round(inverter.inputV() / 12)) : toldV;
     }
 
     public double arrayRatedW() {

@@ -12,7 +12,7 @@ import tideover.engine.load.Load;
 import tideover.engine.outage.Outage;
 import tideover.engine.part.InverterRating;
 import tideover.engine.part.Outlet;
-import tideover.engine.part.Panel;
+import tideover.engine.proof.ArraySun;
 import tideover.engine.proof.BusDemand;
 import tideover.engine.proof.NetGains;
 import tideover.engine.proof.PlaneWeather;
@@ -79,14 +79,7 @@ public final class Search {
     }
 
     /** One series of net gains, all but the store's size. */
-    private record Key(PanelKind panel, RigFigures withoutCapacity, Profile demand) {}
-
-    /** What of a panel shapes its sun; zeros stand for no panel. */
-    private record PanelKind(double noctDegC, double powerPerK) {
-        static PanelKind of(@Nullable Panel panel) {
-            return panel == null ? new PanelKind(0, 0) : new PanelKind(panel.noctDegC(), panel.powerPerK());
-        }
-    }
+    private record Key(ArraySun panel, RigFigures withoutCapacity, Profile demand) {}
 
     /** Essential demand by the step of the day; compared by value. */
     private static final class Profile {
@@ -121,7 +114,7 @@ public final class Search {
         private final double target = outage.targetShare();
         private final List<Key> keys = new ArrayList<>();
         private final Map<Key, List<Integer>> byKey = new LinkedHashMap<>();
-        private final Map<PanelKind, Series> suns = new LinkedHashMap<>();
+        private final Map<ArraySun, Series> suns = new LinkedHashMap<>();
         private final double[] capacityWh;
         private final double[] share;
         private final double[] atMost;
@@ -197,18 +190,14 @@ public final class Search {
                         new Electronics(rig.inverter(), rig.outlets()),
                         same -> new Profile(
                                 BusDemand.of(rig, loads, noonHour, stepsPerHour).essentialBusW()));
-                Key key = new Key(PanelKind.of(rig.panel()), figures, profile);
+                Key key = new Key(ArraySun.of(rig), figures, profile);
                 keys.add(key);
                 byKey.computeIfAbsent(key, k -> new ArrayList<>()).add(i);
             }
         }
 
-        private Series sunOf(PanelKind kind) {
-            return suns.computeIfAbsent(
-                    kind,
-                    k -> k.noctDegC() == 0
-                            ? Series.owning(new double[plane.planeWm2().length()])
-                            : plane.wattsPerRatedWatt(k.noctDegC(), k.powerPerK()));
+        private Series sunOf(ArraySun kind) {
+            return suns.computeIfAbsent(kind, k -> k.wattsPerRatedW(plane));
         }
 
         /** What each rig can carry at most, from made-up rigs with the best of everything else. */
@@ -229,7 +218,7 @@ public final class Search {
             Map<Object, Job> jobs = new LinkedHashMap<>();
             for (int i = 0; i < share.length; i++) {
                 Key key = keys.get(i);
-                record Array(PanelKind panel, double ratedW) {}
+                record Array(ArraySun panel, double ratedW) {}
                 Array array = new Array(key.panel(), key.withoutCapacity().arrayRatedW());
                 Key bestElectronics = new Key(key.panel(), best.withArrayRatedW(array.ratedW()), least);
                 jobs.computeIfAbsent(array, a -> new Job(bestElectronics, sunOf(key.panel()), new ArrayList<>()))

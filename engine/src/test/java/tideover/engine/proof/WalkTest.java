@@ -33,7 +33,7 @@ class WalkTest {
         for (int i = 0; i < 60; i++) {
             int start = invented.whole(0, weather.hours() - 1);
             Trace trace = prover.trace(rig, loads, outage, start);
-            assertThat(TraceChecker.faults(trace, figures))
+            assertThat(TraceChecker.faults(trace, rig))
                     .as("seed %d, start %d", seed, start)
                     .isEmpty();
         }
@@ -79,9 +79,11 @@ class WalkTest {
                         s.hour(),
                         s.weatherHour(),
                         s.airDegC(),
+                        s.batteryDegC(),
                         s.panelsOut(),
                         s.arrayW(),
                         s.onBusW(),
+                        s.helpW(),
                         s.controllerLossW(),
                         s.controllerLimitW(),
                         s.chargeLimitW(),
@@ -92,13 +94,21 @@ class WalkTest {
                         s.inverterLossW(),
                         s.outletLossW(),
                         s.standingW(),
+                        s.heaterW(),
+                        s.selfW(),
                         s.chargeLossW(),
                         s.dischargeLossW(),
                         s.storedWh()));
         Trace bad = new Trace(
-                good.startHour(), good.stepHours(), good.capacityWh(), good.hoursCarried(), good.ledger(), bent);
-        assertThat(TraceChecker.faults(good, RigFigures.of(rig))).isEmpty();
-        assertThat(TraceChecker.faults(bad, RigFigures.of(rig))).isNotEmpty();
+                good.startHour(),
+                good.stepHours(),
+                good.capacityWh(),
+                good.hoursCarried(),
+                good.ending(),
+                good.ledger(),
+                bent);
+        assertThat(TraceChecker.faults(good, rig)).isEmpty();
+        assertThat(TraceChecker.faults(bad, rig)).isNotEmpty();
     }
 
     /** Short walk and accounting walk agree on the hours, for every start of the asked months. */
@@ -112,10 +122,9 @@ class WalkTest {
         Outage outage = invented.outage(1);
         RigFigures figures = RigFigures.of(rig);
         BusDemand demand = BusDemand.of(rig, loads, NOON, 4);
-        StretchFlows flows = new StretchFlows(figures, demand);
         Stretch stretch = Stretch.of(outage.months(), 1, outage.hours()).get(0);
-        flows.fill(stretch, Invented.plane(weather).wattsPerRatedWatt(45, -0.004));
-        Walk walk = new Walk(flows, figures, 1, outage.panelsOutAfterHours(), outage.chargeAtStart());
+        PlainWalk walk = new PlainWalk(figures, demand, Invented.sun(Invented.plane(weather)), outage);
+        walk.onto(stretch);
         double[] lowShort = {0};
         double[] lowLong = {0};
         for (int start = 0; start < stretch.starts(); start++) {
@@ -160,7 +169,7 @@ class WalkTest {
         Outage outage = invented.outage(invented.chance(0.5) ? 1 : invented.between(0.2, 0.9));
         RigFigures rig = RigFigures.of(invented.rig(invented.between(300, 1500), 2, 12));
         BusDemand demand = BusDemand.of(invented.rig(1000, 1, 10), loads, NOON, 4);
-        Series sun = Invented.plane(weather).wattsPerRatedWatt(45, -0.004);
+        Series sun = Invented.sun(Invented.plane(weather));
         int base = carried(weather, rig, demand, sun, outage);
         double more = invented.between(1.001, 1.6);
         double[] brighter = sun.toArray();
@@ -190,9 +199,8 @@ class WalkTest {
         int carried = 0;
         double[] lowest = {0};
         for (Stretch stretch : Stretch.of(outage.months(), weather.years(), outage.hours())) {
-            StretchFlows flows = new StretchFlows(rig, demand);
-            flows.fill(stretch, sun);
-            Walk walk = new Walk(flows, rig, outage.keepBack(), outage.panelsOutAfterHours(), outage.chargeAtStart());
+            PlainWalk walk = new PlainWalk(rig, demand, sun, outage);
+            walk.onto(stretch);
             for (int start = 0; start < stretch.starts(); start++) {
                 carried += walk.accountedHours(start, outage.hours(), outage.hours(), lowest) >= outage.hours() ? 1 : 0;
             }
@@ -233,6 +241,7 @@ class WalkTest {
     }
 
     private static Prover prover(Weather weather, int stepsPerHour, int threads) {
-        return new Prover(weather, Invented.plane(weather), NOON, stepsPerHour, 7, Workers.of(threads));
+        return new Prover(
+                weather, Invented.plane(weather), weather.airDegC(), NOON, stepsPerHour, 7, Workers.of(threads));
     }
 }

@@ -44,7 +44,7 @@ class SearchTest {
                     -10,
                     new Allowances(0, 0, 0),
                     OptionalLong.of(invented.whole(400, 1200) * 100L));
-            Prover prover = new Prover(weather, plane, NOON, 4, 1, Workers.of(2));
+            Prover prover = new Prover(weather, plane, weather.airDegC(), NOON, 4, 1, Workers.of(2));
             for (int i = 0; i < candidates.kept().size(); i++) {
                 Candidates.Priced one = candidates.kept().get(i);
                 double share = prover.share(one.rig(), loads, outage).share();

@@ -1,0 +1,443 @@
+package tideover.engine.proof;
+
+import org.jspecify.annotations.Nullable;
+import tideover.engine.battery.ConstantPower;
+import tideover.engine.battery.WellStep;
+import tideover.engine.outage.Outage;
+
+/**
+ * The walk with every model on: two wells, volts under load, charge acceptance, cold, the electronics' cut-offs, a motor's
+ * start, and sources beside the sun.
+ *
+ * <p>A step is cut into spans in which nothing switches; each ends at its event: a well full, the keep-back level, the
+ * cut-off, empty. Within a span powers are constant and the volts are those of its beginning, so that only the losses
+ * shift with the step's length; the wells are solved exactly and the energy closes for any length.
+ */
+final class CellWalk implements Walk {
+    /** Rounding room on contents, as a share of the whole. */
+    private static final double BREATH = 1e-12;
+
+    /** A span shorter than this is over, h. */
+    private static final double INSTANT_H = 1e-12;
+
+    /** More events than this in one step are a fault of ours. */
+    private static final int MOST_SPANS = 200;
+
+    private final CellFlows flows;
+    private final CellRig rig;
+    private final @Nullable StartFloors starts;
+    private final @Nullable Relief relief;
+    private final WellStep whole;
+    private final double boundFullWh;
+    private final double tinyWh;
+    private final double keepWh;
+    private final double chargeAtStart;
+    private final int panelsOutSteps;
+    private final boolean niceWanted;
+
+    /** Contents of the two wells. */
+    private double firstWh;
+
+    private double boundWh;
+    private boolean off;
+    private boolean dead;
+
+    /** Of the step being walked. */
+    private int hour;
+
+    private double openV;
+    private double ohm;
+    private double reliefW;
+    private double essentialHours;
+    private double niceHours;
+    private double gapFromHours;
+    private boolean niceBarred;
+    private boolean failed;
+    private @Nullable Ending ending;
+
+    CellWalk(
+            CellFlows flows,
+            CellRig rig,
+            @Nullable StartFloors starts,
+            @Nullable Relief relief,
+            Outage outage,
+            boolean niceWanted) {
+        this.flows = flows;
+        this.rig = rig;
+        this.starts = starts;
+        this.relief = relief;
+        this.whole = rig.wells.step(flows.stepHours);
+        this.boundFullWh = rig.fullWh - rig.firstWh;
+        this.tinyWh = BREATH * rig.fullWh;
+        this.keepWh = outage.keepBack() * rig.fullWh;
+        this.chargeAtStart = outage.chargeAtStart();
+        this.panelsOutSteps = outage.panelsOutAfterHours() * flows.stepsPerHour;
+        this.niceWanted = niceWanted;
+    }
+
+    @Override
+    public void onto(Stretch stretch) {
+        flows.fill(stretch);
+    }
+
+    @Override
+    public double hoursCarried(int startHour, int capHours, int judgedHours, double[] lowestWh) {
+        int start = startHour * flows.stepsPerHour;
+        int steps = capHours * flows.stepsPerHour;
+        int judged = judgedHours * flows.stepsPerHour;
+        Ledger unread = new Ledger();
+        begin();
+        double lowest = firstWh + boundWh;
+        for (int i = 0; i < steps; i++) {
+            step(start + i, i, unread);
+            if (gapFromHours >= 0) {
+                lowestWh[0] = i < judged ? 0 : lowest;
+                return i * flows.stepHours + gapFromHours;
+            }
+            if (i < judged) {
+                lowest = Math.min(lowest, firstWh + boundWh);
+            }
+        }
+        lowestWh[0] = Math.max(0, lowest);
+        return capHours;
+    }
+
+    @Override
+    public double account(int startHour, int hours, Ledger ledger, @Nullable Tape tape) {
+        int start = startHour * flows.stepsPerHour;
+        int steps = hours * flows.stepsPerHour;
+        begin();
+        ledger.startWh = firstWh + boundWh;
+        double firstGap = -1;
+        for (int i = 0; i < steps; i++) {
+            step(start + i, i, ledger);
+            if (firstGap < 0 && gapFromHours >= 0) {
+                firstGap = i * flows.stepHours + gapFromHours;
+            }
+            ledger.endWh = firstWh + boundWh;
+            if (tape != null) {
+                tape.after(i, i >= panelsOutSteps, ledger);
+            }
+        }
+        return firstGap < 0 ? hours : firstGap;
+    }
+
+    @Override
+    public @Nullable Ending ending() {
+        return ending;
+    }
+
+    private void begin() {
+        firstWh = chargeAtStart * rig.firstWh;
+        boundWh = chargeAtStart * boundFullWh;
+        off = false;
+        dead = false;
+        ending = null;
+    }
+
+    private void step(int at, int stepOfOutage, Ledger ledger) {
+        hour = at / flows.stepsPerHour;
+        int ofDay = at % flows.stepsPerDay;
+        boolean gridOn = relief != null && relief.gridOn(stepOfOutage);
+        reliefW = relief == null ? 0 : relief.busW(stepOfOutage, ofDay);
+        double arrayW = stepOfOutage >= panelsOutSteps ? flows.arrayW[hour] : 0;
+        gapFromHours = -1;
+        niceBarred = false;
+        discharge(ledger);
+        boolean served = letOn(gridOn, ofDay);
+        double essentialW = gridOn ? 0 : flows.essential.busW[ofDay];
+        double niceW = gridOn || !served || !niceWanted ? 0 : flows.nice.busW[ofDay];
+        double drawnW = served ? essentialW + flows.heaterW[hour] : 0;
+        essentialHours = served || gridOn ? flows.stepHours : 0;
+        niceHours = 0;
+        double heatedHours = served ? flows.stepHours : 0;
+        double left = flows.stepHours;
+        int spans = 0;
+        while (left > INSTANT_H) {
+            if (++spans > MOST_SPANS) {
+                throw new IllegalStateException("a step that does not end, in hour " + hour + " of its stretch");
+            }
+            double fill = firstWh / rig.firstWh;
+            openV = CellRig.at(rig.openV, fill);
+            ohm = flows.ohm[hour] * CellRig.at(rig.ohmTimes, fill) + rig.leadOhm;
+            double offeredW = offeredW(arrayW, drawnW);
+            double limitedW = limitedW(offeredW, drawnW);
+            double spareW = limitedW + reliefW - drawnW;
+            failed = false;
+            double span = spareW >= 0 ? charge(spareW, niceW, left, ledger) : drain(-spareW, 0, niceW, left, ledger);
+            ledger.inWh += arrayW * span;
+            ledger.controllerLossWh += (arrayW - offeredW) * span;
+            ledger.controllerLimitWh += (offeredW - limitedW) * span;
+            ledger.onBusWh += limitedW * span;
+            left -= span;
+            if (failed) {
+                // Before the failure all was served; whatever follows in this step is not.
+                gapFromHours = gapFromHours < 0 ? flows.stepHours - left : gapFromHours;
+                if (!rig.latches) {
+                    double feedW = limitedW + reliefW;
+                    essentialHours -= left * (1 - feedW / drawnW);
+                    ledger.inWh += arrayW * left;
+                    ledger.controllerLossWh += (arrayW - offeredW) * left;
+                    ledger.controllerLimitWh += (offeredW - limitedW) * left;
+                    ledger.onBusWh += limitedW * left;
+                    ledger.helpInWh += reliefW * left;
+                    break;
+                }
+                if (served) {
+                    essentialHours -= gridOn ? 0 : left;
+                    heatedHours -= left;
+                    served = false;
+                }
+                off = true;
+                drawnW = 0;
+                niceW = 0;
+            }
+        }
+        book(ofDay, gridOn, heatedHours, ledger);
+    }
+
+    /** What goes by itself with time; nothing once the first well is dry. */
+    private void discharge(Ledger ledger) {
+        double lostWh = flows.selfW[hour] * flows.stepHours;
+        double all = firstWh + boundWh;
+        if (lostWh > 0 && firstWh > lostWh) {
+            double kept = 1 - lostWh / all;
+            firstWh *= kept;
+            boundWh *= kept;
+            ledger.selfDischargeWh += all - firstWh - boundWh;
+        }
+    }
+
+    /** Whether the store serves its loads in this step; what fails at the step's beginning fails here. */
+    private boolean letOn(boolean gridOn, int ofDay) {
+        if (!dead && firstWh + boundWh < flows.freezeWh[hour]) {
+            dead = true;
+            off = true;
+            fail(Ending.FROZEN, gridOn);
+        }
+        if (off && !dead && (rig.comesBack || gridOn)) {
+            double volts = CellRig.at(rig.openV, firstWh / rig.firstWh);
+            off = volts < rig.againV || firstWh <= flows.floorWh[hour];
+        }
+        if (off) {
+            fail(ending == null ? Ending.EMPTY : ending, gridOn);
+            return false;
+        }
+        if (starts != null && !gridOn && firstWh < starts.firstWh(flows.degC[hour], ofDay)) {
+            fail(Ending.START, false);
+            return false;
+        }
+        return true;
+    }
+
+    /** Notes that essential needs go unserved from the step's beginning. */
+    private void fail(Ending why, boolean gridOn) {
+        if (!gridOn) {
+            gapFromHours = 0;
+            ending = ending == null ? why : ending;
+        }
+    }
+
+    /** What the controller would put on the bus without its current limit, W. */
+    private double offeredW(double arrayW, double drawnW) {
+        if (!rig.held) {
+            return rig.controllerEff * arrayW;
+        }
+        if (arrayW == 0) {
+            return 0;
+        }
+        // Held at the store's volts, which its own current lifts: one look ahead is enough.
+        double netA = flows.heldA(hour, openV) - drawnW / openV;
+        double volts = Math.min(flows.absorbV[hour], openV + netA * ohm);
+        return Math.min(arrayW, rig.controllerEff * volts * flows.heldA(hour, volts));
+    }
+
+    private double limitedW(double offeredW, double drawnW) {
+        if (rig.controllerMaxA == 0) {
+            return 0;
+        }
+        double volts = openV;
+        if (ohm > 0 && offeredW > 0.8 * rig.controllerMaxA * openV) {
+            double netA = Math.min(rig.controllerMaxA, offeredW / openV) - drawnW / openV;
+            double liftedV = openV + Math.min(netA, flows.chargeA[hour]) * ohm;
+            volts = Math.max(openV / 2, Math.min(liftedV, Math.max(openV, flows.absorbV[hour])));
+        }
+        return Math.min(offeredW, rig.controllerMaxA * volts);
+    }
+
+    /** A span in which the sun and the other sources give no less than is drawn; returns its length. */
+    private double charge(double spareW, double niceW, double left, Ledger ledger) {
+        double all = firstWh + boundWh;
+        boolean below = all < keepWh - tinyWh;
+        double forStoreW = spareW;
+        double niceTakenW = 0;
+        if (niceW > 0 && !below) {
+            if (niceW > spareW && !niceBarred && all > keepWh + tinyWh) {
+                return drain(0, spareW, niceW, left, ledger);
+            }
+            niceTakenW = Math.min(niceW, spareW);
+            forStoreW = spareW - niceTakenW;
+        }
+        double efficiency = CellRig.at(rig.chargeEff, all / rig.fullWh);
+        double mostA = dead || (off && !rig.sunRevives) ? 0 : flows.chargeA[hour];
+        if (ohm > 0) {
+            mostA = Math.max(0, Math.min(mostA, (flows.absorbV[hour] - openV) / ohm));
+        }
+        double mostW = (openV + mostA * ohm) * mostA;
+        double intoW = Math.min(forStoreW, mostW);
+        if (intoW > 0 && flows.harmed[hour] > 0) {
+            dead = true;
+            failed = true;
+            ending = ending == null ? Ending.CHARGED_COLD : ending;
+            return 0;
+        }
+        double amps = intoW < mostW ? ConstantPower.chargeA(openV, ohm, intoW) : mostA;
+        double keptW = openV * amps * efficiency;
+        double span = left;
+        boolean full = firstWh >= rig.firstWh - tinyWh;
+        if (full && keptW >= rig.wells.absorbingCurrent(boundFullWh - boundWh)) {
+            // The first well stays full; the second takes what it will.
+            double gainedWh = rig.wells.absorbed(Math.max(0, boundFullWh - boundWh), span);
+            boundWh += gainedWh;
+            keptW = gainedWh / span;
+            amps = keptW / (openV * efficiency);
+            intoW = (openV + amps * ohm) * amps;
+        } else {
+            if (below && niceW > 0 && keptW > 0) {
+                span = Math.min(span, Math.max(INSTANT_H, (keepWh - all) / keptW));
+            }
+            double first = after(firstWh, all, -keptW, span);
+            if (first > rig.firstWh && !full) {
+                span = Math.min(span, rig.wells.hoursToEmpty(rig.firstWh - firstWh, boundFullWh - boundWh, keptW));
+            }
+            firstWh = Math.min(first, rig.firstWh);
+            boundWh = all + keptW * span - firstWh;
+            full = false;
+        }
+        double overW = forStoreW - intoW;
+        if (below) {
+            niceTakenW = Math.min(niceW, overW);
+            overW -= niceTakenW;
+        }
+        niceHours += niceW > 0 ? niceTakenW / niceW * span : 0;
+        double unusedW = Math.min(reliefW, overW);
+        ledger.helpInWh += (reliefW - unusedW) * span;
+        if (full) {
+            ledger.noRoomWh += (overW - unusedW) * span;
+        } else {
+            ledger.chargeLimitWh += (overW - unusedW) * span;
+        }
+        ledger.chargeLossWh += (intoW - keptW) * span;
+        return span;
+    }
+
+    /**
+     * A span in which the store gives.
+     *
+     * @param gapW   that essential loads lack
+     * @param spareW that sources give beyond them; either is 0
+     */
+    private double drain(double gapW, double spareW, double niceW, double left, Ledger ledger) {
+        double all = firstWh + boundWh;
+        double extraW = !niceBarred && niceW > spareW && all > keepWh + tinyWh ? niceW - spareW : 0;
+        double wantedW = gapW + extraW;
+        double amps = ConstantPower.dischargeA(openV, ohm, wantedW);
+        boolean tooMuch = !(wantedW <= flows.dischargeA[hour] * openV * Gains.BREATH
+                || amps <= flows.dischargeA[hour] * Gains.BREATH);
+        boolean tooLow = !(openV - amps * ohm >= rig.offV);
+        double floorWh = Math.max(rig.depthFloorWh, flows.freezeWh[hour]);
+        if (tooMuch || tooLow || firstWh < flows.floorWh[hour] || all < floorWh) {
+            return giveUp(extraW > 0, tooMuch ? Ending.CURRENT : tooLow ? Ending.VOLTS : Ending.EMPTY);
+        }
+        double takenW = openV * amps / rig.dischargeEff;
+        double span = left;
+        Ending hit = null;
+        if (extraW > 0) {
+            span = Math.min(span, (all - keepWh) / takenW);
+        }
+        double untilFloor = (all - floorWh + PlainWalk.EMPTY_WH) / takenW;
+        if (untilFloor < span) {
+            span = untilFloor;
+            hit = Ending.EMPTY;
+        }
+        double first = after(firstWh, all, takenW, span);
+        double least = flows.floorWh[hour];
+        if (rig.offV > 0 && CellRig.at(rig.openV, first / rig.firstWh) - amps * ohm < rig.offV) {
+            double fill = rig.fillAt(rig.offV + wantedW / rig.offV * ohm);
+            least = Math.max(least, Math.min(fill * rig.firstWh, firstWh));
+        }
+        if (first < least - tinyWh) {
+            hit = least > flows.floorWh[hour] ? Ending.VOLTS : Ending.EMPTY;
+            span = hoursUntil(least, all, takenW, span);
+            first = after(firstWh, all, takenW, span);
+        }
+        if (hit != null && extraW > 0) {
+            niceBarred = true; // the essentials alone, from here on
+        } else if (hit != null) {
+            failed = true;
+            ending = ending == null ? hit : ending;
+        }
+        firstWh = Math.max(0, first);
+        boundWh = all - takenW * span - firstWh;
+        if (firstWh + boundWh < 0) {
+            firstWh = 0;
+            boundWh = 0;
+        }
+        niceHours += niceW > 0 ? (Math.min(niceW, spareW) + extraW) / niceW * span : 0;
+        ledger.helpInWh += reliefW * span;
+        ledger.dischargeLossWh += (takenW - wantedW) * span;
+        return span;
+    }
+
+    /** The store cannot give what is asked: without the nice-to-have first; else it is over. */
+    private double giveUp(boolean withNice, Ending why) {
+        if (withNice) {
+            niceBarred = true;
+        } else {
+            failed = true;
+            ending = ending == null ? why : ending;
+        }
+        return 0;
+    }
+
+    /** Content of the first well after a span of drawing from inside; negative when filling. */
+    private double after(double first, double all, double takenW, double span) {
+        WellStep step = span == flows.stepHours ? whole : rig.wells.step(span);
+        return step.available(first, all, takenW);
+    }
+
+    /** When the first well comes down to a content within a span at whose end it is below. */
+    private double hoursUntil(double leastWh, double all, double takenW, double span) {
+        double early = 0;
+        double late = span;
+        for (int i = 0; i < 60; i++) {
+            double middle = (early + late) / 2;
+            if (after(firstWh, all, takenW, middle) > leastWh) {
+                early = middle;
+            } else {
+                late = middle;
+            }
+        }
+        return early;
+    }
+
+    private void book(int ofDay, boolean gridOn, double heatedHours, Ledger ledger) {
+        FlowArrays essential = flows.essential;
+        FlowArrays nice = flows.nice;
+        if (gridOn) {
+            ledger.gridServedWh += essential.plugW[ofDay] * flows.stepHours;
+        } else {
+            ledger.servedEssentialWh += essential.plugW[ofDay] * essentialHours;
+            ledger.unservedEssentialWh += essential.plugW[ofDay] * (flows.stepHours - essentialHours);
+            ledger.inverterLossWh += essential.inverterLossW[ofDay] * essentialHours;
+            ledger.outletLossWh += essential.outletLossW[ofDay] * essentialHours;
+            ledger.standingWh += essential.standingW[ofDay] * essentialHours;
+            ledger.wantedNiceWh += nice.plugW[ofDay] * flows.stepHours;
+        }
+        ledger.servedNiceWh += nice.plugW[ofDay] * niceHours;
+        ledger.inverterLossWh += nice.inverterLossW[ofDay] * niceHours;
+        ledger.outletLossWh += nice.outletLossW[ofDay] * niceHours;
+        ledger.standingWh += nice.standingW[ofDay] * niceHours;
+        ledger.heaterWh += flows.heaterW[hour] * heatedHours;
+    }
+}

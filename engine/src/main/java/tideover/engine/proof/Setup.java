@@ -1,0 +1,165 @@
+package tideover.engine.proof;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import tideover.engine.battery.BatteryWarmth;
+import tideover.engine.electronics.Tracking;
+import tideover.engine.load.Load;
+import tideover.engine.outage.Outage;
+import tideover.engine.part.ControllerRating;
+import tideover.engine.part.RatedStore;
+import tideover.engine.quantity.Series;
+import tideover.engine.rig.Rig;
+import tideover.engine.rig.Sockets;
+
+/**
+ * All that walks of one rig share, made once: flattened figures, demand, sun and the battery's climate. Immutable; every
+ * thread takes its own {@link Walk} from it.
+ *
+ * @param figures        of the rig; of the best plain store it could be where it is a battery by its data sheet
+ * @param inverterLeftOn whether an essential load keeps the inverter on
+ * @param cells          null for a plain store
+ */
+record Setup(
+        Rig rig,
+        RigFigures figures,
+        BusDemand demand,
+        boolean inverterLeftOn,
+        Series sunPerRatedW,
+        Series roomDegC,
+        Outage outage,
+        @Nullable Cells cells) {
+    /**
+     * What a battery by its data sheet needs beside the figures.
+     *
+     * @param held       null where the controller seeks the panels' best point
+     * @param starts     null where nothing has to be started
+     * @param controllerMaxA what its controller gives at most
+     */
+    record Cells(
+            CellBank bank,
+            BatteryWarmth warmth,
+            CellClimate climate,
+            @Nullable HeldArray held,
+            @Nullable StartFloors starts,
+            double controllerMaxA) {
+        Cells with(CellBank changed) {
+            return new Cells(changed, warmth, CellClimate.of(changed, warmth), held, starts, controllerMaxA);
+        }
+
+        /** Held at one temperature, at nobody's cost. */
+        Cells at(double allDegC) {
+            int hours = warmth.degC().length();
+            BatteryWarmth steady = new BatteryWarmth(Series.constant(hours, allDegC), Series.constant(hours, 0));
+            return new Cells(bank, steady, CellClimate.of(bank, steady), held, starts, controllerMaxA);
+        }
+
+        Cells with(CellClimate changed) {
+            return new Cells(bank, warmth, changed, held, starts, controllerMaxA);
+        }
+
+        Cells with(@Nullable HeldArray changed) {
+            return new Cells(bank, warmth, climate, changed, starts, controllerMaxA);
+        }
+
+        Cells withoutStarts() {
+            return new Cells(bank, warmth, climate, held, null, controllerMaxA);
+        }
+
+        Cells withControllerMaxA(double amps) {
+            return new Cells(bank, warmth, climate, held, starts, amps);
+        }
+    }
+
+    /**
+     * @param roomDegC temperature of the store's room, hour by hour
+     * @param noonHour clock hour of solar noon
+     */
+    static Setup of(
+            Rig rig,
+            List<Load> loads,
+            PlaneWeather plane,
+            Series roomDegC,
+            double noonHour,
+            int stepsPerHour,
+            Outage outage) {
+        BusDemand demand = BusDemand.of(rig, loads, noonHour, stepsPerHour);
+        return new Setup(
+                rig,
+                RigFigures.of(rig),
+                demand,
+                Sockets.of(rig, loads).leavesInverterOn(rig),
+                ArraySun.of(rig).wattsPerRatedW(plane),
+                roomDegC,
+                outage,
+                rig.store() instanceof RatedStore store
+                        ? cells(rig, store, loads, plane, roomDegC, noonHour, stepsPerHour)
+                        : null);
+    }
+
+    private static Cells cells(
+            Rig rig,
+            RatedStore store,
+            List<Load> loads,
+            PlaneWeather plane,
+            Series roomDegC,
+            double noonHour,
+            int stepsPerHour) {
+        CellBank bank = CellBank.of(store);
+        RatedStore.Heater heater = store.heater();
+        BatteryWarmth warmth =
+                BatteryWarmth.of(roomDegC, store.unitKg(), store.chemistry(), heater.watts(), heater.holdsDegC());
+        ControllerRating controller = rig.controller();
+        HeldArray held = null;
+        if (rig.panel() != null && controller != null && controller.tracking() == Tracking.AT_STORE_VOLTS) {
+            held = HeldArray.of(
+                    plane,
+                    rig.panel(),
+                    rig.panelsInSeries(),
+                    rig.panelStrings(),
+                    bank.openV().least() * 0.9,
+                    bank.mostChargeV());
+        }
+        return new Cells(
+                bank,
+                warmth,
+                CellClimate.of(bank, warmth),
+                held,
+                StartFloors.of(rig, bank, loads, noonHour, stepsPerHour),
+                controller == null ? 0 : controller.maxOutputA());
+    }
+
+    /** @param capHours the longest that it will be asked to follow */
+    Walk walk(int capHours) {
+        if (cells == null && !outage.isHelped()) {
+            return new PlainWalk(figures, demand, sunPerRatedW, outage);
+        }
+        Relief relief = Relief.of(rig, outage, demand.stepsPerHour(), capHours * demand.stepsPerHour());
+        boolean niceWanted = demand.hasNice();
+        if (cells == null) {
+            double busV = rig.busV();
+            CellFlows flows = new CellFlows(
+                    demand, sunPerRatedW, figures.arrayRatedW(), CellClimate.none(figures, busV, roomDegC), null);
+            return new CellWalk(flows, CellRig.of(figures, busV), null, relief, outage, niceWanted);
+        }
+        CellFlows flows = new CellFlows(demand, sunPerRatedW, figures.arrayRatedW(), cells.climate(), cells.held());
+        CellRig flat = CellRig.of(rig, cells.bank(), inverterLeftOn, cells.controllerMaxA());
+        return new CellWalk(flows, flat, cells.starts(), relief, outage, niceWanted);
+    }
+
+    Setup with(RigFigures changed) {
+        return new Setup(rig, changed, demand, inverterLeftOn, sunPerRatedW, roomDegC, outage, cells);
+    }
+
+    Setup with(Outage changed) {
+        return new Setup(rig, figures, demand, inverterLeftOn, sunPerRatedW, roomDegC, changed, cells);
+    }
+
+    Setup with(BusDemand changed) {
+        return new Setup(rig, figures, changed, inverterLeftOn, sunPerRatedW, roomDegC, outage, cells);
+    }
+
+    Setup with(Cells changed) {
+        return new Setup(rig, figures, demand, inverterLeftOn, sunPerRatedW, roomDegC, outage, changed);
+    }
+}
