@@ -128,4 +128,18 @@ public record TwoWells(double availableShare, double ratePerHour) {
     public static WellFit fit(List<CapacityRating> ratings, TwoWells fallback) {
         return WellFit.of(ratings, fallback);
     }
+
+    /**
+     * The same with what is usual for a chemistry. A lead battery of which one rating is known gets a second one by {@link
+     * Peukert}: over 5 h, or over 20 h where the known one is itself short.
+     */
+    public static WellFit fit(List<CapacityRating> ratings, Chemistry chemistry) {
+        List<CapacityRating> known = ratings;
+        if (ratings.size() == 1 && chemistry.isLead()) {
+            CapacityRating only = ratings.get(0);
+            double hours = only.hours() >= 10 ? 5 : 20;
+            known = List.of(only, Peukert.over(hours, only, Peukert.exponent(chemistry)));
+        }
+        return WellFit.of(known, chemistry.traits().fallback());
+    }
 }

@@ -83,6 +83,20 @@ class WellFitTest {
     }
 
     @Test
+    void oneRatingOfALeadBatteryGetsASecondByTheRule() {
+        CapacityRating rated = new CapacityRating(20, 100);
+        for (Chemistry chemistry : Chemistry.values()) {
+            WellFit fit = TwoWells.fit(List.of(rated), chemistry);
+            double fiveHours = fit.wholeAh() * fit.wells().capacity(5);
+            assertThat(fiveHours)
+                    .isCloseTo(
+                            Peukert.over(5, rated, Peukert.exponent(chemistry)).ah(), within(1e-6));
+        }
+        WellFit fromShort = TwoWells.fit(List.of(new CapacityRating(5, 80)), Chemistry.FLOODED_LEAD);
+        assertThat(fromShort.wholeAh() * fromShort.wells().capacity(20)).isBetween(100.0, 110.0);
+    }
+
+    @Test
     void nonsenseIsRefused() {
         assertThatThrownBy(() -> TwoWells.fit(List.of(), FALLBACK)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(
