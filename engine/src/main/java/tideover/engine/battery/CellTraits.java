@@ -237,7 +237,12 @@ public record CellTraits(
         return cells(nominalV) * ohmAh / ratedAh;
     }
 
-    /** Charging volts of a cell at a battery temperature. */
+    /** Float volts of a cell at a battery temperature. */
+    public double floatV(double degC) {
+        return floatV + chargeVPerK * (degC - RATED_DEG_C);
+    }
+
+    /** Absorption volts of a cell at a battery temperature. */
     public double absorbV(double degC) {
         return absorbV + chargeVPerK * (degC - RATED_DEG_C);
     }

@@ -6,7 +6,7 @@ import tideover.engine.quantity.Require;
 /**
  * A battery's charge as two wells joined by a pipe: the load draws from the first, the second follows. So a fast draw ends
  * early, and what it left behind comes back in a rest (the kinetic battery model of Manwell &amp; McGowan 1993, Solar Energy
- * 50, 399).
+ * 50, 399; volume and page from memory).
  *
  * <p>With y1 available and y2 bound charge, y0 = y1 + y2, I the current out (negative while charging), c the first well's
  * share of the whole, heads h1 = y1/c and h2 = y2/(1 - c): {@code dy1/dt = -I + k (h2 - h1)}, {@code dy2/dt = -k (h2 - h1)}.

@@ -28,6 +28,18 @@ class BatteryWarmthTest {
         assertThat(BatteryWarmth.lagH(60, Chemistry.AGM_LEAD)).isGreaterThan(LAG_H);
     }
 
+    /** The neglected heat of its own at a tenth of 100 Ah: .2 K for lead, .8 K for iron phosphate. */
+    @Test
+    void ownHeatIsSmallAtSlowRates() {
+        double lead = 10 * 10 * Chemistry.AGM_LEAD.traits().innerOhm(12, 100) / LOSS;
+        double iron = 10
+                * 10
+                * Chemistry.IRON_PHOSPHATE.traits().innerOhm(12.8, 100)
+                / BatteryWarmth.lossWPerK(11, Chemistry.IRON_PHOSPHATE);
+        assertThat(lead).isCloseTo(.2, within(.05));
+        assertThat(iron).isCloseTo(.8, within(.05));
+    }
+
     /** The closed answer of a first-order lag. */
     @Test
     void aStepIsFollowed() {

@@ -52,6 +52,22 @@ class WellFitTest {
         assertThat(fit.wholeAh()).isBetween(100.0, 115.0);
     }
 
+    /** What an AGM data sheet of 100 Ah often says (from memory): one pair of wells meets it from 1 to 20 h. */
+    @Test
+    void aUsualDataSheetIsMet() {
+        WellFit fit = TwoWells.fit(
+                List.of(
+                        new CapacityRating(20, 100),
+                        new CapacityRating(10, 93),
+                        new CapacityRating(5, 85),
+                        new CapacityRating(1, 60)),
+                FALLBACK);
+        assertThat(fit.worstMiss()).isLessThan(.01);
+        assertThat(fit.wells().availableShare()).isCloseTo(.46, within(.005));
+        assertThat(fit.wells().ratePerHour()).isCloseTo(.94, within(.005));
+        assertThat(fit.wholeAh()).isCloseTo(105.6, within(.05));
+    }
+
     @Test
     void twoRatingsAreMetWithTheFallbacksShare() {
         WellFit fit = TwoWells.fit(List.of(new CapacityRating(20, 100), new CapacityRating(5, 82)), FALLBACK);
