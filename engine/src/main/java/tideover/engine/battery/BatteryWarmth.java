@@ -12,9 +12,9 @@ import tideover.engine.quantity.Series;
  * bit of a block of the battery's volume, the sixth stands on the floor. All common practice, no source: a lag of some 2 to
  * 4 h for 10 to 30 kg. A box around it makes it slower and the heater stronger, neither is counted on.
  *
- * <p>Neglected: the battery's own heat. At a tenth of its capacity per hour, 100 Ah at 12 V warms by some .3 K (lead, 5
- * milliohm) to .7 K (iron phosphate, 15 milliohm); at half its capacity per hour by 25 times that, which in the cold
- * helps it. Also that the core lags behind the case.
+ * <p>Neglected: the battery's own heat. At a tenth of its capacity per hour, 100 Ah at 12 V warms by .2 K (lead, 30 kg, 5
+ * milliohm) to .8 K (iron phosphate, 11 kg, 15 milliohm), at half its capacity per hour toward 25 times that, which in
+ * the cold helps it and in the heat ages it. Also that the core lags behind the case.
  *
  * @param degC    at the end of each hour
  * @param heaterW mean watts that the heater drew in each hour
@@ -32,6 +32,8 @@ public record BatteryWarmth(Series degC, Series heaterW) {
     private static final double RUN_IN = 8;
 
     /**
+     * Through the hours of a room.
+     *
      * @param roomDegC  hourly, steady within the hour, round and round
      * @param heaterW   most that its heater draws; 0 without one
      * @param holdsDegC the temperature that the heater keeps; of no effect without one

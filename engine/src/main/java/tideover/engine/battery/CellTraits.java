@@ -67,7 +67,7 @@ public record CellTraits(
      * Reciprocals of the size multipliers of IEEE 485, table 1 (values from memory; base and range read in a technical note):
      * 1.52 at -3.9 degC to 1.00 at 25. Not above 1: warmth ages. Below the table on at the steepest slope in it, .0148 a
      * kelvin, which gives .42 at -20 where makers' curves for slow discharges show more; flat below -40, where ice is the
-     * worry. A multiplier is for the hours of discharge of stationary batteries, 1 to 8 h, so a slow one loses less.
+     * worry. The multipliers are for discharges of some hours; a slow one loses less (from memory).
      */
     private static final Curve LEAD_USABLE = Curve.of(
             -40,
@@ -109,7 +109,7 @@ public record CellTraits(
     private static final Curve FLOODED_EFFICIENCY = Curve.of(0, .97, .72, .97, .79, .62, .84, .485, 1, .40);
 
     /** Gel and AGM make most of their gas water again: makers ask for 1.05 to 1.15 times the charge drawn (from memory). */
-    private static final Curve SEALED_EFFICIENCY = Curve.of(0, .98, .8, .97, .9, .90, 1, .75);
+    private static final Curve SEALED_EFFICIENCY = Curve.of(0, .97, .8, .96, .9, .88, 1, .72);
 
     /** From memory. */
     private static final Curve LEAD_CHARGE_SHARE = Curve.of(-20.1, 0, -20, 1, 50, 1, 50.1, 0);
@@ -237,7 +237,12 @@ public record CellTraits(
         return cells(nominalV) * ohmAh / ratedAh;
     }
 
-    /** Charging volts of a cell at a battery temperature. */
+    /** Float volts of a cell at a battery temperature. */
+    public double floatV(double degC) {
+        return floatV + chargeVPerK * (degC - RATED_DEG_C);
+    }
+
+    /** Absorption volts of a cell at a battery temperature. */
     public double absorbV(double degC) {
         return absorbV + chargeVPerK * (degC - RATED_DEG_C);
     }

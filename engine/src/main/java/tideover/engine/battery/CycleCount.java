@@ -14,6 +14,8 @@ public final class CycleCount {
     private CycleCount() {}
 
     /**
+     * A swing down and up, or up and down.
+     *
      * @param range from the lowest to the highest of it: for a state of charge its depth
      * @param count 1 whole, or half where the history does not close it
      */

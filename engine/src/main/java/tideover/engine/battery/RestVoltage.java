@@ -31,6 +31,8 @@ public final class RestVoltage {
     public record Reading(double least, double most) {}
 
     /**
+     * What the tables make of a reading.
+     *
      * @param volts12 of a rested 12 V battery; half the volts of a 24 V one
      * @param degC    the battery's own temperature
      */

@@ -6,7 +6,7 @@ import tideover.engine.quantity.Require;
 /**
  * A battery's charge as two wells joined by a pipe: the load draws from the first, the second follows. So a fast draw ends
  * early, and what it left behind comes back in a rest (the kinetic battery model of Manwell &amp; McGowan 1993, Solar Energy
- * 50, 399).
+ * 50, 399; volume and page from memory).
  *
  * <p>With y1 available and y2 bound charge, y0 = y1 + y2, I the current out (negative while charging), c the first well's
  * share of the whole, heads h1 = y1/c and h2 = y2/(1 - c): {@code dy1/dt = -I + k (h2 - h1)}, {@code dy2/dt = -k (h2 - h1)}.
@@ -127,5 +127,19 @@ public record TwoWells(double availableShare, double ratePerHour) {
     /** The wells that give the capacities on a data sheet; see {@link WellFit}. */
     public static WellFit fit(List<CapacityRating> ratings, TwoWells fallback) {
         return WellFit.of(ratings, fallback);
+    }
+
+    /**
+     * The same with what is usual for a chemistry. A lead battery of which one rating is known gets a second one by {@link
+     * Peukert}: over 5 h, or over 20 h where the known one is itself short.
+     */
+    public static WellFit fit(List<CapacityRating> ratings, Chemistry chemistry) {
+        List<CapacityRating> known = ratings;
+        if (ratings.size() == 1 && chemistry.isLead()) {
+            CapacityRating only = ratings.get(0);
+            double hours = only.hours() >= 10 ? 5 : 20;
+            known = List.of(only, Peukert.over(hours, only, Peukert.exponent(chemistry)));
+        }
+        return WellFit.of(known, chemistry.traits().fallback());
     }
 }

@@ -52,6 +52,22 @@ class WellFitTest {
         assertThat(fit.wholeAh()).isBetween(100.0, 115.0);
     }
 
+    /** What an AGM data sheet of 100 Ah often says (from memory): one pair of wells meets it from 1 to 20 h. */
+    @Test
+    void aUsualDataSheetIsMet() {
+        WellFit fit = TwoWells.fit(
+                List.of(
+                        new CapacityRating(20, 100),
+                        new CapacityRating(10, 93),
+                        new CapacityRating(5, 85),
+                        new CapacityRating(1, 60)),
+                FALLBACK);
+        assertThat(fit.worstMiss()).isLessThan(.01);
+        assertThat(fit.wells().availableShare()).isCloseTo(.46, within(.005));
+        assertThat(fit.wells().ratePerHour()).isCloseTo(.94, within(.005));
+        assertThat(fit.wholeAh()).isCloseTo(105.6, within(.05));
+    }
+
     @Test
     void twoRatingsAreMetWithTheFallbacksShare() {
         WellFit fit = TwoWells.fit(List.of(new CapacityRating(20, 100), new CapacityRating(5, 82)), FALLBACK);
@@ -80,6 +96,20 @@ class WellFitTest {
         WellFit fit = TwoWells.fit(List.of(new CapacityRating(5, 100), new CapacityRating(1, 100)), FALLBACK);
         assertThat(fit.wells()).isEqualTo(TwoWells.ONE_WELL);
         assertThat(fit.wholeAh()).isEqualTo(100);
+    }
+
+    @Test
+    void oneRatingOfALeadBatteryGetsASecondByTheRule() {
+        CapacityRating rated = new CapacityRating(20, 100);
+        for (Chemistry chemistry : Chemistry.values()) {
+            WellFit fit = TwoWells.fit(List.of(rated), chemistry);
+            double fiveHours = fit.wholeAh() * fit.wells().capacity(5);
+            assertThat(fiveHours)
+                    .isCloseTo(
+                            Peukert.over(5, rated, Peukert.exponent(chemistry)).ah(), within(1e-6));
+        }
+        WellFit fromShort = TwoWells.fit(List.of(new CapacityRating(5, 80)), Chemistry.FLOODED_LEAD);
+        assertThat(fromShort.wholeAh() * fromShort.wells().capacity(20)).isBetween(100.0, 110.0);
     }
 
     @Test
