@@ -75,8 +75,11 @@ public final class PanelCurve {
     /** Fitted to a sheet. Never fails: what could not be met, {@link #fit} tells. */
     public static PanelCurve of(PanelSheet sheet) {
         double cellV = sheet.cells() * THERMAL_V_PER_K * RATED_CELL_K;
-        double least = Math.min(LEAST_IDEALITY * cellV, sheet.openCircuitV() / 40);
-        double most = Math.max(MOST_IDEALITY * cellV, sheet.openCircuitV() / 10);
+        // By ideality, but wide enough, and no wider than sense, where the count of cells and the volts do not fit
+        // together.
+        double least =
+                Math.max(sheet.openCircuitV() / SHARPEST, Math.min(LEAST_IDEALITY * cellV, sheet.openCircuitV() / 40));
+        double most = Math.min(sheet.openCircuitV() / 3, Math.max(MOST_IDEALITY * cellV, sheet.openCircuitV() / 10));
         PanelCurve nearest = null;
         PanelCurve before = null;
         for (int i = 0; i <= TRIES; i++) {
@@ -179,9 +182,9 @@ public final class PanelCurve {
      * first sharper one that can; Rs such that the rated watts come out.
      */
     private static PanelCurve moved(PanelSheet sheet, double cellV) {
-        double modifiedV = Math.min(1.1 * cellV, sheet.openCircuitV() / 15);
+        double modifiedV = Math.max(sheet.openCircuitV() / SHARPEST, Math.min(1.1 * cellV, sheet.openCircuitV() / 15));
         while (noShunt(sheet, modifiedV, 0).bestPoint().watts() < sheet.ratedW()
-                && modifiedV > sheet.openCircuitV() / 600) {
+                && modifiedV > sheet.openCircuitV() / 400) {
             modifiedV *= 0.9;
         }
         double low = 0;

@@ -11,15 +11,14 @@ public final class PanelTable {
     /** Below this there is no power: the sky of dusk, where no electronics wake. */
     public static final double LEAST_WM2 = 1;
 
-    /** Light and cell temperature are held to the table; above, the efficiency of the last row stays. */
-    private static final double MOST_WM2 = 1600;
-
+    // Light and cell temperature are held to the table: 1 to 1681 W/m2; in brighter light the efficiency of the last
+    // row stays.
     private static final double COLDEST_DEG_C = -60;
     private static final double HOTTEST_DEG_C = 110;
     private static final double STEP_K = 5;
     private static final int TEMPERATURES = (int) ((HOTTEST_DEG_C - COLDEST_DEG_C) / STEP_K) + 1;
     private static final double STEPS_PER_ROOT = 1.5;
-    private static final int LIGHTS = (int) Math.ceil((StrictMath.sqrt(MOST_WM2) - 1) * STEPS_PER_ROOT) + 1;
+    private static final int LIGHTS = 61;
 
     private final PanelCurve curve;
     private final double[] efficiency;

@@ -52,7 +52,7 @@ public record SingleDiode(double photoA, double saturationA, double seriesOhm, d
                 break;
             }
         }
-        // From the line where it is well determined, so that a small Rs does not blow up the rounding.
+        // Not (x - volts)/Rs, in which a small Rs would blow up the rounding.
         return diodeA(x);
     }
 
