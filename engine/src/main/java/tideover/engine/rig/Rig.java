@@ -35,6 +35,9 @@ public record Rig(
         @Nullable InverterRating inverter,
         @Nullable MainsCharge mainsCharge,
         List<Outlet> outlets) {
+    /** Inverters let go at about so much of their nominal volts, 10.5 V for 12 V. Common practice, no source. */
+    public static final double USUAL_OFF_SHARE = 0.875;
+
     /**
      * What a charger puts into the store.
      *
@@ -55,6 +58,18 @@ public record Rig(
     /** Strings side by side; 0 without panels. */
     public int panelStrings() {
         return panelCount / panelsInSeries;
+    }
+
+    /**
+     * Volts at its terminals below which the inverter switches off; a usual share of its nominal ones where the maker does
+     * not tell, 0 without an inverter.
+     */
+    public double inverterOffV() {
+        if (inverter == null) {
+            return 0;
+        }
+        double toldV = inverter.window().cutOffV();
+        return Double.isNaN(toldV) ? USUAL_OFF_SHARE * inverter.inputV() : toldV;
     }
 
     /** Of the cables between the store and what hangs on it, both ways with fuse and joints, ohm. */
