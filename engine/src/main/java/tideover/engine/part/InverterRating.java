@@ -38,6 +38,11 @@ public record InverterRating(
         return loss.standingW();
     }
 
+    /** Volt-amperes for a moment; no more than the rating where the maker tells none. */
+    public double mostVa() {
+        return surge.known() ? Math.max(ratedW, surge.most()) : ratedW;
+    }
+
     /**
      * DC volts; NaN for what the maker does not tell.
      *

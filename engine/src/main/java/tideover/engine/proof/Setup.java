@@ -125,7 +125,8 @@ record Setup(
                 warmth,
                 CellClimate.of(bank, warmth),
                 held,
-                StartFloors.of(rig, bank, loads, noonHour, stepsPerHour),
+                StartFloors.of(
+                        rig, bank.wells().availableShare() * bank.fullWh(), loads, noonHour, stepsPerHour),
                 controller == null ? 0 : controller.maxOutputA());
     }
 

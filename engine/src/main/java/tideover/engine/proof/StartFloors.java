@@ -1,10 +1,11 @@
 package tideover.engine.proof;
 
 import java.util.List;
-import java.util.function.DoubleUnaryOperator;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.load.Load;
 import tideover.engine.rig.Rig;
+import tideover.engine.rig.StartChain;
+import tideover.engine.rig.StartEvent;
 
 /**
  * What the first well must hold for the motors to start, by the battery's temperature and the step of the day. Laid out
@@ -23,20 +24,32 @@ final class StartFloors {
     /** One start: the steps of the day at which it may come, and the filling of the first well it needs by temperature. */
     record Start(boolean[] atStep, DoubleUnaryOperator fillNeededByDegC) {}
 
-    /** Null where no essential load has a motor to start. */
-    static @Nullable StartFloors of(Rig rig, CellBank bank, List<Load> loads, double noonHour, int stepsPerHour) {
-        return null;
-    }
-
-    static StartFloors of(Iterable<Start> starts, int stepsPerDay, double firstFullWh) {
+    /**
+     * Of all starts that an essential load must make; null where there is none.
+     *
+     * @param firstFullWh what the first well holds when full
+     * @param noonHour    clock hour of solar noon
+     */
+    static @Nullable StartFloors of(
+            Rig rig, double firstFullWh, List<Load> loads, double noonHour, int stepsPerHour) {
+        List<StartEvent> events = StartChain.events(rig, loads, noonHour).stream()
+                .filter(StartEvent::essential)
+                .toList();
+        if (events.isEmpty()) {
+            return null;
+        }
+        int stepsPerDay = 24 * stepsPerHour;
+        double stepHours = 1.0 / stepsPerHour;
         double[][] firstWh = new double[DEGREES][stepsPerDay];
-        for (Start start : starts) {
+        for (StartEvent event : events) {
+            boolean[] mayCome = new boolean[stepsPerDay];
+            for (int step = 0; step < stepsPerDay; step++) {
+                mayCome[step] = event.mayCome(step * stepHours, stepHours);
+            }
             for (int i = 0; i < DEGREES; i++) {
-                double neededWh = firstFullWh * start.fillNeededByDegC().applyAsDouble(COLDEST_DEG_C + i);
+                double neededWh = firstFullWh * StartChain.fillNeeded(rig, event, COLDEST_DEG_C + i);
                 for (int step = 0; step < stepsPerDay; step++) {
-                    if (start.atStep()[step]) {
-                        firstWh[i][step] = Math.max(firstWh[i][step], neededWh);
-                    }
+                    firstWh[i][step] = mayCome[step] ? Math.max(firstWh[i][step], neededWh) : firstWh[i][step];
                 }
             }
         }

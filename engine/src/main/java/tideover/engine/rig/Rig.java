@@ -35,8 +35,8 @@ public record Rig(
         @Nullable InverterRating inverter,
         @Nullable MainsCharge mainsCharge,
         List<Outlet> outlets) {
-    /** A "12 V" inverter that does not tell gives up here. Common practice, no source. */
-    private static final double USUAL_OFF_PER_12V = 10.5;
+    /** Inverters let go at about so much of their nominal volts, 10.5 V for 12 V. Common practice, no source. */
+    public static final double USUAL_OFF_SHARE = 0.875;
 
     /**
      * What a charger puts into the store.
@@ -60,18 +60,21 @@ public record Rig(
         return panelCount / panelsInSeries;
     }
 
-    /** Of the cables between the store and what hangs on it, both ways with fuse and joints, ohm. */
-    public double leadOhm() {
-        return route.leadOhm();
-    }
-
-    /** Volts below which its inverter switches off; 0 without one. */
+    /**
+     * Volts at its terminals below which the inverter switches off; a usual share of its nominal ones where the maker does
+     * not tell, 0 without an inverter.
+     */
     public double inverterOffV() {
         if (inverter == null) {
             return 0;
         }
         double toldV = inverter.window().cutOffV();
-        return Double.isNaN(toldV) ? USUAL_OFF_PER_12V * Math.max(1, Math.round(inverter.inputV() / 12)) : toldV;
+        return Double.isNaN(toldV) ? USUAL_OFF_SHARE * inverter.inputV() : toldV;
+    }
+
+    /** Of the cables between the store and what hangs on it, both ways with fuse and joints, ohm. */
+    public double leadOhm() {
+        return route.leadOhm();
     }
 
     public double arrayRatedW() {
