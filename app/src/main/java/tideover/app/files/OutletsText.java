@@ -18,7 +18,51 @@ final class OutletsText {
             Pattern.compile("([0-9]{1,4})\\s*[x\u00D7]\\s*(.*\\S)\\s+" + NUMBER + "\\s*W(?:\\s+" + NUMBER + "\\s*%)?");
     private static final int MOST_KINDS = 20;
 
+    /** Volts this far off the battery's need a converter between. */
+    private static final double DIFFERENT_VOLTS = 0.25;
+
     private OutletsText() {}
+
+    /**
+     * The outlets of a row, held against the part that carries them.
+     *
+     * @param ac        whether it has an inverter
+     * @param needed    whether it is nothing without outlets
+     * @param leastBusV volts of the battery behind them; NaN where not known
+     */
+    static List<Outlet> of(Row row, String kind, boolean ac, boolean needed, double leastBusV, double mostBusV) {
+        String text = row.cell("outlets");
+        if (text.isEmpty()) {
+            if (needed) {
+                row.tellEmpty("outlets", OutletsText.EXPECTED);
+            }
+            return List.of();
+        }
+        List<Outlet> outlets = read(row.reading(), row.where("outlets"), text);
+        for (Outlet outlet : outlets) {
+            Supply supply = outlet.supply();
+            if (supply.isAc() && !ac) {
+                row.problem(
+                        "outlets",
+                        "the outlet " + supply.words(),
+                        "direct current only, for this " + kind + " has no inverter",
+                        kind.equals("controller") ? "" : "Fill the inverter's columns.");
+            }
+            if (!supply.isAc() && kind.equals("inverter")) {
+                row.problem("outlets", "the outlet " + supply.words(), "alternating current only from an inverter", "");
+            }
+            boolean converts = supply.volts() < leastBusV * (1 - DIFFERENT_VOLTS)
+                    || supply.volts() > mostBusV * (1 + DIFFERENT_VOLTS);
+            if (!supply.isAc() && converts && outlet.efficiency() == 1) {
+                row.problem(
+                        "outlets",
+                        "the outlet " + supply.words() + " with no efficiency",
+                        "the efficiency of its converter, for its volts are not the battery's",
+                        "Write it after the watts, such as 90 %.");
+            }
+        }
+        return outlets;
+    }
 
     /** The outlets that can be read; what cannot is told. */
     static List<Outlet> read(Reading reading, String where, String text) {

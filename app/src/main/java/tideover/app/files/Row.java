@@ -4,10 +4,12 @@ import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import tideover.engine.why.Stated;
 
 /**
  * One row of a parts file, read cell by cell under the names of its columns. Like {@link Field}: what is wrong is told
@@ -33,6 +35,15 @@ final class Row {
         this.excused = excused;
     }
 
+    Reading reading() {
+        return reading;
+    }
+
+    /** Flaws of the whole reading so far; a record may be built from what was read since only while this stands still. */
+    int flaws() {
+        return reading.flaws();
+    }
+
     /** File and line, such as "parts.csv:12". */
     String source() {
         return file + ":" + line;
@@ -48,6 +59,11 @@ final class Row {
 
     boolean hasAny(List<String> columns) {
         return columns.stream().anyMatch(this::has);
+    }
+
+    /** The first of some columns that is filled. */
+    Optional<String> firstOf(List<String> columns) {
+        return columns.stream().filter(this::has).findFirst();
     }
 
     /** The text, or empty where the cell is. Marks the column as used. */
@@ -99,6 +115,22 @@ final class Row {
                     + " is taken, but is unlikely (most lie within " + range.likelyWords(unit) + ").");
         }
         return value;
+    }
+
+    /** A number where the cell may stay empty: NaN then, as where it is wrong. */
+    double numberIfAny(String column, String what, String unit, Range range) {
+        return has(column) ? number(column, what, unit, range) : Double.NaN;
+    }
+
+    /** A number that goes with another: needed where that one is there. */
+    double numberWith(boolean needed, String column, String what, String unit, Range range) {
+        return needed ? number(column, what, unit, range) : numberIfAny(column, what, unit, range);
+    }
+
+    /** What a maker says of a trait; an empty cell is as good as "unknown". */
+    Stated stated(String column, String what) {
+        String word = has(column) ? choice(column, what, List.of("yes", "no", "unknown")) : null;
+        return word == null ? Stated.UNKNOWN : Stated.valueOf(word.toUpperCase(Locale.ROOT));
     }
 
     /** A whole number; {@code least} where wrong. */

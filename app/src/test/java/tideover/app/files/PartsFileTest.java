@@ -31,6 +31,7 @@ import tideover.engine.part.PlainStore;
 import tideover.engine.part.ReadyBox;
 
 class PartsFileTest {
+    private static final int WIDTH = PartsFile.COLUMNS.size();
     private static final String OUTLETS_EXPECTED =
             "outlets, such as 2x 120 V AC 60 Hz NEMA 5-15 600 W; 1x 5 V DC USB-A 30 W 90 %";
     private static final String ENCLOSURE = Sample.row(Map.ofEntries(
@@ -157,17 +158,17 @@ class PartsFileTest {
                         Sample.BOX,
                         "kind",
                         "bx",
-                        "2 kind: found \"bx\", expected the kind of part: box, enclosure, battery, panel, controller, inverter. Write box."),
+                        "2 kind: found \"bx\", expected the kind of part: box, enclosure, battery, panel, controller, inverter, charger. Write box."),
                 slip(
                         Sample.BOX,
                         "kind",
                         "teapot",
-                        "2 kind: found \"teapot\", expected the kind of part: box, enclosure, battery, panel, controller, inverter."),
+                        "2 kind: found \"teapot\", expected the kind of part: box, enclosure, battery, panel, controller, inverter, charger."),
                 slip(
                         Sample.BOX,
                         "kind",
                         "",
-                        "2 kind: found an empty cell, expected the kind of part: box, enclosure, battery, panel, controller, inverter."),
+                        "2 kind: found an empty cell, expected the kind of part: box, enclosure, battery, panel, controller, inverter, charger."),
                 slip(
                         Sample.BOX,
                         "id",
@@ -183,7 +184,8 @@ class PartsFileTest {
                         Sample.BOX,
                         "name",
                         "a,b",
-                        "2: found a row of 33 cells, expected 32 cells, as the header has. A text with a comma inside needs quotes around it."),
+                        "2: found a row of " + (WIDTH + 1) + " cells, expected " + WIDTH
+                                + " cells, as the header has. A text with a comma inside needs quotes around it."),
                 slip(
                         Sample.BOX,
                         "price",
@@ -409,7 +411,7 @@ class PartsFileTest {
     @Test
     void anOutletForMainsWithoutAnInverter() {
         String row = Sample.BOX;
-        for (String column : PartsFile.INVERTER_COLUMNS) {
+        for (String column : InverterColumns.ALL) {
             row = Sample.bent(row, column, "");
         }
 
@@ -485,9 +487,8 @@ class PartsFileTest {
     @Test
     void aRowCutShort() {
         assertThat(Sample.problemsInParts(ALL + "box,b\n"))
-                .containsExactly(
-                        "parts.csv:8: found a row of 2 cells, expected 32 cells, as the header has. A text with a"
-                                + " comma inside needs quotes around it.");
+                .containsExactly("parts.csv:8: found a row of 2 cells, expected " + WIDTH
+                        + " cells, as the header has. A text with a" + " comma inside needs quotes around it.");
     }
 
     @Test
@@ -537,7 +538,7 @@ class PartsFileTest {
                         .replace("Invented box", "\"Invented \nbox\"")
                         .replace("Invented panel", "\"Invented \"\"panel\"\"\"")
                         .replace("\n", "\r\n")
-                + ",".repeat(31) + "\r\n\r\n";
+                + ",".repeat(WIDTH - 1) + "\r\n\r\n";
         List<Part> read = read(parts);
 
         assertThat(read).hasSize(6);

@@ -1,0 +1,112 @@
+package tideover.app.files;
+
+import de.siegmar.fastcsv.reader.CsvRecord;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/** What the first row says of the others. */
+final class PartsHeader {
+    private final List<String> columnAt;
+    private final Set<String> missing;
+
+    private PartsHeader(List<String> columnAt, Set<String> missing) {
+        this.columnAt = columnAt;
+        this.missing = missing;
+    }
+
+    int width() {
+        return columnAt.size();
+    }
+
+    static @Nullable PartsHeader read(Reading reading, String file, CsvRecord record) {
+        String where = file + ":" + record.getStartingLineNumber();
+        List<String> typed = record.getFields();
+        if (typed.size() == 1 && (typed.get(0).contains(";") || typed.get(0).contains("\t"))) {
+            reading.problem(
+                    where,
+                    "a header without commas",
+                    "comma-separated values",
+                    "Save the table with commas between cells.");
+            return null;
+        }
+        if (typed.stream().map(Quantities::tidy).noneMatch(PartsFile.COLUMNS::contains)) {
+            reading.problem(
+                    where,
+                    "no header",
+                    "the names of the columns in the first row, such as " + String.join(",", PartsFile.LISTING_COLUMNS),
+                    "");
+            return null;
+        }
+        List<String> columnAt = new ArrayList<>();
+        Set<String> seen = new HashSet<>();
+        for (String cell : typed) {
+            String word = Quantities.tidy(cell);
+            String column = PartsFile.COLUMNS.contains(word) ? word : told(reading, where, word, columnAt.size() + 1);
+            if (!column.isEmpty() && !seen.add(column)) {
+                reading.problem(where, "the column \"" + column + "\" twice", "each column once", "");
+                column = "";
+            }
+            columnAt.add(column);
+        }
+        Set<String> missing = new HashSet<>(PartsFile.COLUMNS);
+        missing.removeAll(seen);
+        for (String needed : PartsFile.LISTING_COLUMNS) {
+            if (missing.contains(needed)) {
+                reading.problem(
+                        where,
+                        "no column \"" + needed + "\"",
+                        "a header with " + String.join(",", PartsFile.LISTING_COLUMNS),
+                        "");
+            }
+        }
+        missing.retainAll(
+                PartsFile
+                        .LISTING_COLUMNS); // of these every row would complain; others are told where a kind needs them
+        return new PartsHeader(columnAt, missing);
+    }
+
+    /** Tells of an unknown column and reads on under the nearest known name. */
+    private static String told(Reading reading, String where, String word, int position) {
+        Optional<String> nearest = Nearest.to(word, PartsFile.COLUMNS);
+        reading.problem(
+                where,
+                word.isEmpty() ? "column " + position + " without a name" : "the column " + Reading.quoted(word),
+                nearest.map(right -> "the column \"" + right + "\"")
+                        .orElse("a column that a parts file has; docs/parts-file.md lists them"),
+                nearest.map(right -> "Write " + right + ".").orElse(""));
+        return nearest.orElse("");
+    }
+
+    Row row(Reading reading, String file, CsvRecord record) {
+        Map<String, String> cells = new LinkedHashMap<>();
+        for (int i = 0; i < columnAt.size(); i++) {
+            if (!columnAt.get(i).isEmpty()) {
+                cells.put(columnAt.get(i), Quantities.tidy(record.getField(i)));
+            }
+        }
+        return new Row(reading, file, record.getStartingLineNumber(), cells, missing);
+    }
+
+    void checkId(Reading reading, String file, CsvRecord record, Map<String, String> sourceById) {
+        int at = columnAt.indexOf("id");
+        if (at < 0 || at >= record.getFieldCount() || record.getField(at).isBlank()) {
+            return;
+        }
+        String id = Quantities.tidy(record.getField(at));
+        String source = file + ":" + record.getStartingLineNumber();
+        String earlier = sourceById.putIfAbsent(id, source);
+        if (earlier != null) {
+            reading.problem(
+                    source + " id",
+                    Reading.quoted(id) + " a second time",
+                    "an id of its own for each part",
+                    "The first stands at " + earlier + ".");
+        }
+    }
+}
