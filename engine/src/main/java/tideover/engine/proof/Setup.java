@@ -125,8 +125,7 @@ record Setup(
                 warmth,
                 CellClimate.of(bank, warmth),
                 held,
-                StartFloors.of(
-                        rig, bank.wells().availableShare() * bank.fullWh(), loads, noonHour, stepsPerHour),
+                StartFloors.of(rig, bank.wells().availableShare() * bank.fullWh(), loads, noonHour, stepsPerHour),
                 controller == null ? 0 : controller.maxOutputA());
     }
 

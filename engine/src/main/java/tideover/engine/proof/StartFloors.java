@@ -21,17 +21,13 @@ final class StartFloors {
         this.firstWh = firstWh;
     }
 
-    /** One start: the steps of the day at which it may come, and the filling of the first well it needs by temperature. */
-    record Start(boolean[] atStep, DoubleUnaryOperator fillNeededByDegC) {}
-
     /**
      * Of all starts that an essential load must make; null where there is none.
      *
      * @param firstFullWh what the first well holds when full
      * @param noonHour    clock hour of solar noon
      */
-    static @Nullable StartFloors of(
-            Rig rig, double firstFullWh, List<Load> loads, double noonHour, int stepsPerHour) {
+    static @Nullable StartFloors of(Rig rig, double firstFullWh, List<Load> loads, double noonHour, int stepsPerHour) {
         List<StartEvent> events = StartChain.events(rig, loads, noonHour).stream()
                 .filter(StartEvent::essential)
                 .toList();
