@@ -64,15 +64,19 @@ public class WalkBenchmark {
     private final BusDemand demand = BusDemand.of(rig, invented.loads(true, true), 12, STEPS_PER_HOUR);
     private final StretchFlows flows = new StretchFlows(figures, demand);
     private final Series sun = Invented.sun(Invented.plane(invented.weather(1)));
-    private final PlainWalk walk = new PlainWalk(
-            figures, demand, sun, new Outage(List.of(0), HOURS, 0.9, CHARGE_AT_START, DARK_HOURS, 1));
+    private final PlainWalk walk =
+            new PlainWalk(figures, demand, sun, new Outage(List.of(0), HOURS, 0.9, CHARGE_AT_START, DARK_HOURS, 1));
+
+    private Walk cellWalk = walk;
 
     @Setup
     public void draw() {
+        cellWalk = ReferenceRig.walk(HOURS, DARK_HOURS, CHARGE_AT_START);
         Stretch stretch =
                 Stretch.of(IntStream.range(0, 12).boxed().toList(), 1, HOURS).get(0);
         flows.fill(stretch, sun);
         walk.onto(stretch);
+        cellWalk.onto(stretch);
         starts = stretch.starts();
         demandW = new double[stretch.hours() * STEPS_PER_HOUR];
         Arrays.setAll(demandW, step -> flows.essential.busW[step % flows.stepsPerDay]);
@@ -121,6 +125,17 @@ public class WalkBenchmark {
             sum += walk.account(start, HOURS, ledger, null);
         }
         walked.outageHours += (double) HOURS * starts;
+        return sum;
+    }
+
+    /** Every model on: two wells, volts, cold, a held array, a heater, a motor's start; a rig that carries most outages. */
+    @Benchmark
+    public double everyModel(Walked walked) {
+        double sum = 0;
+        for (int start = 0; start < starts; start++) {
+            sum += cellWalk.hoursCarried(start, HOURS, HOURS, lowestWh);
+        }
+        walked.outageHours += sum;
         return sum;
     }
 

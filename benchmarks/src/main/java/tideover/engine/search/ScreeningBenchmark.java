@@ -73,8 +73,7 @@ public class ScreeningBenchmark {
         private final RigFigures figures = RigFigures.of(rig);
         private final double[] essentialBusW =
                 BusDemand.of(rig, invented.loads(true, true), 12, 4).essentialBusW();
-        private final Series sunPerRatedW =
-                Invented.sun(Invented.plane(invented.weather(NetDemand.YEARS)));
+        private final Series sunPerRatedW = Invented.sun(Invented.plane(invented.weather(NetDemand.YEARS)));
     }
 
     /** All that the search does for one series: net gains from sun and loads, the screening, the count for eight stores. */

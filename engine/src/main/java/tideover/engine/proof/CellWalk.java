@@ -28,6 +28,7 @@ final class CellWalk implements Walk {
     private final @Nullable StartFloors starts;
     private final @Nullable Relief relief;
     private final WellStep whole;
+    private final double absorbedInStep;
     private final double boundFullWh;
     private final double tinyWh;
     private final double keepWh;
@@ -67,6 +68,7 @@ final class CellWalk implements Walk {
         this.starts = starts;
         this.relief = relief;
         this.whole = rig.wells.step(flows.stepHours);
+        this.absorbedInStep = rig.wells.absorbed(1, flows.stepHours);
         this.boundFullWh = rig.fullWh - rig.firstWh;
         this.tinyWh = BREATH * rig.fullWh;
         this.keepWh = outage.keepBack() * rig.fullWh;
@@ -297,7 +299,9 @@ final class CellWalk implements Walk {
         boolean full = firstWh >= rig.firstWh - tinyWh;
         if (full && keptW >= rig.wells.absorbingCurrent(boundFullWh - boundWh)) {
             // The first well stays full; the second takes what it will.
-            double gainedWh = rig.wells.absorbed(Math.max(0, boundFullWh - boundWh), span);
+            double missingWh = Math.max(0, boundFullWh - boundWh);
+            double gainedWh =
+                    span == flows.stepHours ? missingWh * absorbedInStep : rig.wells.absorbed(missingWh, span);
             boundWh += gainedWh;
             keptW = gainedWh / span;
             amps = keptW / (openV * efficiency);
