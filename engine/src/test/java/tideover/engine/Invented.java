@@ -13,7 +13,9 @@ import tideover.engine.load.Need;
 import tideover.engine.load.SteadyLoad;
 import tideover.engine.load.Supply;
 import tideover.engine.load.TimedLoad;
+import tideover.engine.outage.Help;
 import tideover.engine.outage.Outage;
+import tideover.engine.outage.Rolling;
 import tideover.engine.part.Battery;
 import tideover.engine.part.ChargeController;
 import tideover.engine.part.Condition;
@@ -133,6 +135,28 @@ public final class Invented {
                 between(0.4, 1),
                 whole(0, 8),
                 keepBack);
+    }
+
+    /** The outage in pieces, or with an engine or another battery, more often than not. */
+    public Outage maybeHelped(Outage outage) {
+        List<Help> help = new ArrayList<>();
+        if (chance(0.3)) {
+            double from = whole(0, 20);
+            help.add(new Help.Engine(List.of(new DayWindow(from, from + between(0.5, 3))), between(60, 800)));
+        }
+        if (chance(0.3)) {
+            help.add(new Help.Handover(whole(1, outage.hours()), between(50, 600), between(10, 100)));
+        }
+        Rolling rolling = chance(0.4) ? new Rolling(whole(1, 12), whole(1, 6)) : null;
+        return new Outage(
+                outage.months(),
+                outage.hours(),
+                outage.targetShare(),
+                outage.chargeAtStart(),
+                outage.panelsOutAfterHours(),
+                outage.keepBack(),
+                rolling,
+                help);
     }
 
     public Rig rig() {

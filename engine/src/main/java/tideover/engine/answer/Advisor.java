@@ -98,8 +98,21 @@ public final class Advisor {
                 confirming = sky(options.confirmSeed(), options.confirmYears());
             }
         });
-        Shortlist list = search.shortlist(
-                candidates[0], question.loads(), rated -> holds(rated.rig()), share -> progress.at("screening", share));
+        Search.Judge judge = new Search.Judge() {
+            @Override
+            public boolean holds(Rated rated) {
+                return Advisor.this.holds(rated.rig());
+            }
+
+            @Override
+            public double walkedShare(Rig rig) {
+                return prover(sky)
+                        .share(rig, question.loads(), question.outage())
+                        .share();
+            }
+        };
+        Shortlist list =
+                search.shortlist(candidates[0], question.loads(), judge, share -> progress.at("screening", share));
         Rated winner = list.winner();
         return answer(list, winner == null ? null : proven(winner.rig(), confirm(winner.rig())), winner != null);
     }

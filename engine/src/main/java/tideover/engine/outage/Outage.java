@@ -62,6 +62,23 @@ public record Outage(
         return new Outage(months, hours, targetShare, chargeAtStart, 0, keepBack, rolling, help);
     }
 
+    /**
+     * Hours from the start in which nothing helps that comes at an hour of the outage; an engine keeps the hours of the day
+     * and is left out here.
+     */
+    public int unhelpedHours() {
+        int least = rolling == null ? hours : Math.min(hours, rolling.offHours());
+        for (Help one : help) {
+            least = one instanceof Help.Handover handover ? Math.min(least, handover.afterHours()) : least;
+        }
+        return least;
+    }
+
+    /** Its first hours alone, in one piece and without help. */
+    public Outage first(int someHours) {
+        return new Outage(months, someHours, targetShare, chargeAtStart, panelsOutAfterHours, keepBack);
+    }
+
     /** Whether anything but the sun feeds the rig. */
     public boolean isHelped() {
         return rolling != null || !help.isEmpty();

@@ -3,6 +3,7 @@ package tideover.engine.proof;
 import java.util.List;
 import tideover.engine.electronics.InverterLoss;
 import tideover.engine.load.Load;
+import tideover.engine.outage.Outage;
 import tideover.engine.part.InverterRating;
 import tideover.engine.quantity.Require;
 import tideover.engine.rig.Rig;
@@ -115,6 +116,16 @@ public final class BusDemand {
         double[] watts = new double[essential.length];
         for (int step = 0; step < watts.length; step++) {
             watts[step] = essential[step].busW();
+        }
+        return watts;
+    }
+
+    /** The same less what an engine puts on the bus through the rig's charger at those hours; below 0 it gives more. */
+    public double[] essentialLessEngineW(Rig rig, Outage outage) {
+        double[] watts = essentialBusW();
+        double[] engineW = Relief.engineW(rig, outage, stepsPerHour);
+        for (int step = 0; step < watts.length; step++) {
+            watts[step] -= engineW[step];
         }
         return watts;
     }

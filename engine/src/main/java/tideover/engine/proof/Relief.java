@@ -41,15 +41,25 @@ final class Relief {
             gridOn[step] = rolling != null && rolling.gridOn((double) step / stepsPerHour);
             sinceStartW[step] = gridOn[step] ? chargerW : 0;
         }
-        double[] engineW = new double[24 * stepsPerHour];
         for (Help help : outage.help()) {
-            if (help instanceof Help.Engine engine && charger != null) {
-                addEngine(engine, Math.min(chargerW, engine.watts() * charger.efficiency()), stepsPerHour, engineW);
-            } else if (help instanceof Help.Handover handover) {
+            if (help instanceof Help.Handover handover) {
                 addHandover(handover, stepsPerHour, sinceStartW);
             }
         }
-        return new Relief(gridOn, sinceStartW, engineW);
+        return new Relief(gridOn, sinceStartW, engineW(rig, outage, stepsPerHour));
+    }
+
+    /** What engines put on the bus through the rig's charger, by the step of the day, W. */
+    static double[] engineW(Rig rig, Outage outage, int stepsPerHour) {
+        Rig.MainsCharge charger = rig.mainsCharge();
+        double[] engineW = new double[24 * stepsPerHour];
+        for (Help help : outage.help()) {
+            if (help instanceof Help.Engine engine && charger != null) {
+                double busW = Math.min(charger.watts(), engine.watts() * charger.efficiency());
+                addEngine(engine, busW, stepsPerHour, engineW);
+            }
+        }
+        return engineW;
     }
 
     private static void addEngine(Help.Engine engine, double busW, int stepsPerHour, double[] engineW) {

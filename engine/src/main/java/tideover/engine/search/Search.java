@@ -12,6 +12,7 @@ import tideover.engine.load.Load;
 import tideover.engine.outage.Outage;
 import tideover.engine.part.InverterRating;
 import tideover.engine.part.Outlet;
+import tideover.engine.part.PlainStore;
 import tideover.engine.proof.ArraySun;
 import tideover.engine.proof.BusDemand;
 import tideover.engine.proof.NetGains;
@@ -29,6 +30,10 @@ import tideover.engine.rig.Rig;
  * is no estimate: it is what the full walk finds. Nice-to-have loads that may draw on the store make it a bound from
  * above, and then the confirmation decides.
  *
+ * <p>A battery by its data sheet, or an outage with help in it, can only be bounded so: the series is that of the best plain
+ * store it could be, and of the hours before help comes. Such a rig is walked in full, cheapest first, where its bound could
+ * make it the winner; for the front where it may gain a hundredth; and as a near tie, the first few.
+ *
  * <p>Most rigs need no pass of their own. Gains rise with every efficiency, with the controller's current, with the
  * array, and fall with the demand; so a made-up rig with the best of each carries no less than any real one. Two such
  * bounds are kept: for each array under the best electronics, and for each electronics under the best array. A rig is
@@ -40,6 +45,12 @@ public final class Search {
     private static final double NEAR_TIE = 0.10;
     private static final double FRONT_TIMES = 2;
     private static final int MISSES = 8;
+
+    /** So many near ties are walked that the screening can only bound. */
+    private static final int NEAR_WALKS = 6;
+
+    /** A rig that the screening can only bound is walked for the front where it may be better by so much. */
+    private static final double FRONT_STEP = 0.01;
 
     /** No panel gives this many times its rated watts, however bright and cold. */
     private static final double MOST_PER_RATED_W = 4;
@@ -68,14 +79,18 @@ public final class Search {
         void at(double share);
     }
 
-    /** Has the last word on a rig that meets the target in the screening. */
-    public interface Confirm {
+    /** Simulates rigs in full. */
+    public interface Judge {
+        /** Has the last word on a rig that meets the target. */
         boolean holds(Rated rated);
+
+        /** The carried share of a rig that the screening can only bound. */
+        double walkedShare(Rig rig);
     }
 
-    /** Searches the candidates; the confirmation is asked cheapest first until it holds once. */
-    public Shortlist shortlist(Candidates candidates, List<Load> loads, Confirm confirm, Progress progress) {
-        return new Run(candidates, loads, confirm, progress).shortlist();
+    /** Searches the candidates; the judge is asked cheapest first until a rig holds. */
+    public Shortlist shortlist(Candidates candidates, List<Load> loads, Judge judge, Progress progress) {
+        return new Run(candidates, loads, judge, progress).shortlist();
     }
 
     /** One series of net gains, all but the store's size. */
@@ -109,9 +124,13 @@ public final class Search {
     private final class Run {
         private final Candidates candidates;
         private final List<Load> loads;
-        private final Confirm confirm;
+        private final Judge judge;
         private final Progress progress;
         private final double target = outage.targetShare();
+
+        /** What the screening looks at: the outage, or its hours before help comes, which have to be carried first. */
+        private final Outage screened = outage.first(Math.max(1, outage.unhelpedHours()));
+
         private final List<Key> keys = new ArrayList<>();
         private final Map<Key, List<Integer>> byKey = new LinkedHashMap<>();
         private final Map<ArraySun, Series> suns = new LinkedHashMap<>();
@@ -119,6 +138,8 @@ public final class Search {
         private final double[] share;
         private final double[] atMost;
         private int series;
+        private int walked;
+        private int nearTiesWalked;
 
         private @Nullable Rated winner;
         private final List<Rated> nearTies = new ArrayList<>();
@@ -126,10 +147,10 @@ public final class Search {
         private final List<Rated> front = new ArrayList<>();
         private final List<Rated> misses = new ArrayList<>();
 
-        Run(Candidates candidates, List<Load> loads, Confirm confirm, Progress progress) {
+        Run(Candidates candidates, List<Load> loads, Judge judge, Progress progress) {
             this.candidates = candidates;
             this.loads = loads;
-            this.confirm = confirm;
+            this.judge = judge;
             this.progress = progress;
             this.share = new double[candidates.kept().size()];
             this.atMost = new double[share.length];
@@ -159,6 +180,7 @@ public final class Search {
                     share.length - screened,
                     screened,
                     series,
+                    walked,
                     candidates.rejected(),
                     candidates.overBudget(),
                     candidates.leastOverBudgetCents());
@@ -173,7 +195,8 @@ public final class Search {
         }
 
         private void makeKeys() {
-            record Electronics(@Nullable InverterRating inverter, List<Outlet> outlets) {}
+            record Electronics(
+                    @Nullable InverterRating inverter, List<Outlet> outlets, Rig.@Nullable MainsCharge mainsCharge) {}
             Map<Electronics, Profile> profiles = new HashMap<>();
             for (int i = 0; i < share.length; i++) {
                 Rig rig = rig(i);
@@ -187,9 +210,10 @@ public final class Search {
                 }
                 // All that a rig's demand depends on; the day's steps are worked out once for each.
                 Profile profile = profiles.computeIfAbsent(
-                        new Electronics(rig.inverter(), rig.outlets()),
+                        new Electronics(
+                                rig.inverter(), rig.outlets(), outage.help().isEmpty() ? null : rig.mainsCharge()),
                         same -> new Profile(
-                                BusDemand.of(rig, loads, noonHour, stepsPerHour).essentialBusW()));
+                                BusDemand.of(rig, loads, noonHour, stepsPerHour).essentialLessEngineW(rig, outage)));
                 Key key = new Key(ArraySun.of(rig), figures, profile);
                 keys.add(key);
                 byKey.computeIfAbsent(key, k -> new ArrayList<>()).add(i);
@@ -283,15 +307,15 @@ public final class Search {
                     job.key().withoutCapacity(),
                     job.key().demand().busW,
                     stepsPerHour,
-                    outage,
+                    screened,
                     (sunnyWh, darkDayWh, starts) -> counts.add(Drawdown.neededWh(
                             darkDayWh,
                             sunnyWh,
                             starts,
                             stepsPerHour,
-                            outage.panelsOutAfterHours(),
-                            outage.hours(),
-                            outage.chargeAtStart())));
+                            screened.panelsOutAfterHours(),
+                            screened.hours(),
+                            screened.chargeAtStart())));
             return job.members().stream()
                     .mapToDouble(index -> counts.share(capacityWh[index]))
                     .toArray();
@@ -350,7 +374,28 @@ public final class Search {
             return shareAtMost > bestOfFront() || (inPlay && (shareAtMost >= target || miss));
         }
 
+        /** Whether the screening tells the share itself and no bound: a plain store, fed by nothing but the sun. */
+        private boolean isExact(int index) {
+            return rig(index).store() instanceof PlainStore && !outage.isHelped();
+        }
+
+        /** Puts the walked share in the place of a bound; false where the walk is not worth its time. */
+        private boolean walk(int index) {
+            boolean mayWin = winner == null && share[index] >= target;
+            boolean mayTie = winner != null && nearTie(index) && share[index] >= target && nearTiesWalked < NEAR_WALKS;
+            if (!mayWin && !mayTie && !(share[index] > bestOfFront() + FRONT_STEP)) {
+                return false;
+            }
+            nearTiesWalked += mayTie ? 1 : 0;
+            walked++;
+            share[index] = judge.walkedShare(rig(index));
+            return true;
+        }
+
         private void take(int index) {
+            if (!isExact(index) && !walk(index)) {
+                return;
+            }
             Candidates.Priced priced = candidates.kept().get(index);
             Rated rated = new Rated(index + 1, priced.rig(), priced.price(), share[index]);
             boolean inPlay = winner == null || nearTie(index);
@@ -367,7 +412,7 @@ public final class Search {
                     }
                 }
             } else if (winner == null) {
-                if (confirm.holds(rated)) {
+                if (judge.holds(rated)) {
                     winner = rated;
                 } else {
                     unconfirmed.add(rated);

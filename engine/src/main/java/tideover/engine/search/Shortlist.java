@@ -21,6 +21,7 @@ import org.jspecify.annotations.Nullable;
  * @param ruledOut    of those, rigs ruled out by a bound that is better than they can be
  * @param screened    of those, rigs screened exactly
  * @param series      different net-gain series behind the screening, the bounds' own included
+ * @param walked      rigs that the screening could only bound and that were walked in full
  * @param rejected    rigs that fell to each rule; one rig may fall to several
  * @param overBudget  rigs that keep every rule and cost more than the budget
  * @param leastOverBudgetCents the cheapest of those; empty where there is none
@@ -36,6 +37,7 @@ public record Shortlist(
         int ruledOut,
         int screened,
         int series,
+        int walked,
         Map<String, Integer> rejected,
         int overBudget,
         OptionalLong leastOverBudgetCents) {

@@ -26,6 +26,12 @@ class SearchHuntTest {
     }
 
     @ParameterizedTest
+    @MethodSource("shelves")
+    void cheapestAmongRealBatteriesIsThatOfTheDumbSearch(long seed) {
+        search.cheapestAmongRealBatteriesIsThatOfTheDumbSearch(seed);
+    }
+
+    @ParameterizedTest
     @MethodSource("series")
     void equalsAPlainLoop(long seed) {
         drawdown.equalsAPlainLoopOnRandomSeries(seed);

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
+import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -12,9 +14,13 @@ import org.junit.jupiter.params.provider.ValueSource;
 import tideover.engine.Invented;
 import tideover.engine.load.Load;
 import tideover.engine.outage.Outage;
+import tideover.engine.part.Battery;
+import tideover.engine.part.Charger;
+import tideover.engine.part.Part;
 import tideover.engine.proof.PlaneWeather;
 import tideover.engine.proof.Prover;
 import tideover.engine.quantity.Workers;
+import tideover.engine.rig.Rig;
 import tideover.engine.site.Weather;
 import tideover.engine.wiring.Allowances;
 
@@ -32,13 +38,27 @@ class SearchTest {
         final List<Rated> walked = new ArrayList<>();
 
         Shelf(long seed) {
+            this(seed, false);
+        }
+
+        /** @param real batteries by their data sheet among the plain ones, and now and then help in the outage */
+        Shelf(long seed, boolean real) {
             Invented invented = new Invented(seed);
             weather = invented.weather(2);
             plane = Invented.plane(weather);
             loads = invented.loads(true, true);
-            outage = invented.outage(1);
+            outage = real ? invented.maybeHelped(invented.outage(1)) : invented.outage(1);
+            List<Part> parts = new ArrayList<>(invented.parts());
+            for (int i = 0; real && i < 4; i++) {
+                double ratedAh = invented.between(20, 200);
+                parts.add(new Battery(
+                        Invented.listing("R" + i, (long) (2 * ratedAh) * 100, 10), invented.ratedStore(ratedAh), 4));
+            }
+            if (real) {
+                parts.add(new Charger(Invented.listing("M", 3_000, 1), 10, 12, 14.6, 0.88, Set.of()));
+            }
             candidates = Candidates.of(
-                    invented.parts(),
+                    parts,
                     new Grammar(2, 1),
                     loads,
                     -10,
@@ -52,9 +72,24 @@ class SearchTest {
             }
         }
 
-        Shortlist search(int threads, Search.Confirm confirm) {
+        Shortlist search(int threads, Predicate<Rated> confirm) {
+            Search.Judge judge = new Search.Judge() {
+                @Override
+                public boolean holds(Rated rated) {
+                    return confirm.test(rated);
+                }
+
+                @Override
+                public double walkedShare(Rig rig) {
+                    return walked.stream()
+                            .filter(rated -> rated.rig().id().equals(rig.id()))
+                            .findFirst()
+                            .orElseThrow()
+                            .share();
+                }
+            };
             return new Search(plane, 2, NOON, 4, outage, Workers.of(threads))
-                    .shortlist(candidates, loads, confirm, share -> {});
+                    .shortlist(candidates, loads, judge, share -> {});
         }
     }
 
@@ -99,6 +134,20 @@ class SearchTest {
         }
         assertThat(list.front()).as("front, seed %d", seed).isEqualTo(front);
         assertThat(list.screened() + list.ruledOut()).isEqualTo(shelf.walked.size());
+    }
+
+    /** The bound of a battery by its data sheet, or of a helped outage, is one: what it rules out could not have won. */
+    @ParameterizedTest
+    @ValueSource(longs = {401, 402, 403, 404, 405, 406, 407, 408})
+    void cheapestAmongRealBatteriesIsThatOfTheDumbSearch(long seed) {
+        Shelf shelf = new Shelf(seed, true);
+        Rated cheapest = shelf.walked.stream()
+                .filter(r -> r.share() >= shelf.outage.targetShare())
+                .findFirst()
+                .orElse(null);
+        Shortlist list = shelf.search(2, rated -> true);
+        assertThat(list.winner()).as("winner, seed %d", seed).isEqualTo(cheapest);
+        assertThat(shelf.walked).containsAll(list.front()).containsAll(list.nearTies());
     }
 
     @Test
