@@ -121,7 +121,7 @@ public final class Advisor {
     public static Candidates candidates(Question question) {
         return Candidates.of(
                 question.parts(),
-                question.grammar(),
+                question.outage().isHelped() ? question.grammar().withChargers() : question.grammar(),
                 question.loads(),
                 question.lowestDegC(),
                 question.allowances(),

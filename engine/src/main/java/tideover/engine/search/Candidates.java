@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
 import tideover.engine.load.Load;
 import tideover.engine.part.Battery;
 import tideover.engine.part.ChargeController;
+import tideover.engine.part.Charger;
 import tideover.engine.part.ControllerRating;
 import tideover.engine.part.Enclosure;
 import tideover.engine.part.Inverter;
@@ -165,6 +166,11 @@ public record Candidates(
             List<Chosen> chosen,
             @Nullable ControllerRating builtIn,
             Consumer<List<Chosen>> use) {
+        if (grammar.chargers() && chosen.stream().noneMatch(one -> one.part() instanceof Charger)) {
+            for (Charger charger : kind(parts, Charger.class)) {
+                addSun(parts, grammar, with(chosen, charger, 1), builtIn, use);
+            }
+        }
         use.accept(chosen);
         if (builtIn != null) {
             addPanels(parts, grammar, chosen, use);

@@ -59,7 +59,7 @@ class SearchTest {
             }
             candidates = Candidates.of(
                     parts,
-                    new Grammar(2, 1),
+                    new Grammar(2, 1, outage.isHelped()),
                     loads,
                     -10,
                     new Allowances(0, 0, 0),
