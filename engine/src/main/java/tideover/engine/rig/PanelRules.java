@@ -7,7 +7,6 @@ import java.util.List;
 import tideover.engine.electronics.Tracking;
 import tideover.engine.part.ControllerRating;
 import tideover.engine.part.Panel;
-import tideover.engine.sun.PanelSheet;
 import tideover.engine.why.Basis;
 import tideover.engine.why.Finding;
 import tideover.engine.why.Verdict;
@@ -110,7 +109,7 @@ final class PanelRules {
         if (!told && controller.tracking() != Tracking.AT_STORE_VOLTS) {
             return;
         }
-        double shortA = shortCircuitA(panel) * rig.panelStrings();
+        double shortA = panel.sheet().shortCircuitA() * rig.panelStrings();
         double mostA = told ? toldA : controller.maxOutputA();
         found.add(atMost(
                 "panel-input-amps",
@@ -119,8 +118,11 @@ final class PanelRules {
                 mostA,
                 "A",
                 Basis.PUBLISHED,
-                "NFPA 70 690.8(A), 1.25 times the short-circuit amps; these are a usual share of the rated watts; check the"
-                        + " edition in force",
+                "NFPA 70 690.8(A), 1.25 times the short-circuit amps"
+                        + (panel.sheet().assumed().contains("shortCircuitA")
+                                ? ", which the sheet does not give and are taken as usual"
+                                : "")
+                        + "; check the edition in force",
                 "Strings side by side: %d, about %.1f A shorted, %.1f A with the code's quarter for bright light; the"
                         + " controller's %s %.0f A.",
                 rig.panelStrings(),
@@ -128,20 +130,6 @@ final class PanelRules {
                 BRIGHT_TIMES * shortA,
                 told ? "input takes" : "output current, which stands for its input, is",
                 mostA));
-    }
-
-    /** A, with the usual shape of a panel's curve. */
-    private static double shortCircuitA(Panel panel) {
-        return PanelSheet.of(
-                        panel.ratedW(),
-                        panel.openCircuitV(),
-                        Double.NaN,
-                        Double.NaN,
-                        0,
-                        Double.NaN,
-                        panel.voltPerK(),
-                        panel.powerPerK())
-                .shortCircuitA();
     }
 
     private static void controllerCurrent(Rig rig, ControllerRating controller, List<Finding> found) {
