@@ -14,6 +14,7 @@ import tideover.engine.proof.TraceChecker;
 import tideover.engine.quantity.Workers;
 import tideover.engine.rig.Rig;
 import tideover.engine.rig.RuleBook;
+import tideover.engine.rig.Site;
 import tideover.engine.search.Candidates;
 import tideover.engine.search.Rated;
 import tideover.engine.search.Search;
@@ -123,9 +124,13 @@ public final class Advisor {
                 question.parts(),
                 question.outage().isHelped() ? question.grammar().withChargers() : question.grammar(),
                 question.loads(),
-                question.lowestDegC(),
+                site(question),
                 question.allowances(),
                 question.budgetCents());
+    }
+
+    private static Site site(Question question) {
+        return new Site(question.lowestDegC(), false);
     }
 
     /** Whether a rig that the screening let through meets the target in the full walk and on other years. */
@@ -167,7 +172,7 @@ public final class Advisor {
         Proof proof = prover(sky).prove(rig, question.loads(), question.outage());
         checked(proof.worst(), rig);
         checked(proof.median(), rig);
-        List<Finding> findings = RuleBook.findings(rig, question.loads(), question.lowestDegC());
+        List<Finding> findings = RuleBook.findings(rig, question.loads(), site(question));
         return new ProvenRig(rig, Price.of(rig, question.allowances()), findings, proof, confirmed);
     }
 

@@ -36,7 +36,8 @@ public final class Coincidence {
         return peak;
     }
 
-    private static List<DayWindow> mayRun(Load load) {
+    /** The hours in which a load may run, whichever it chooses. */
+    public static List<DayWindow> mayRun(Load load) {
         if (load instanceof TimedLoad timed) {
             return timed.windows();
         }

@@ -67,7 +67,8 @@ public final class Assembly {
             electronics(id, taken.controller(), taken.inverter(), taken.outlets());
         } else if (chosen.part() instanceof Battery taken) {
             if (battery != null) {
-                faults.add(id + " is a second kind of battery; a bank is made of one kind.");
+                faults.add(id + " is a second kind of battery; a bank is made of one kind."
+                        + " Batteries unlike in age, size or chemistry must not stand side by side.");
             }
             battery = taken;
             batteryCount = chosen.count();

@@ -17,9 +17,13 @@ final class PanelVolts {
 
     /** Open volts that a string needs at least. */
     static double neededV(ControllerRating controller, double busV) {
-        double startV = controller.input().startV();
-        boolean told = controller.tracking() == Tracking.BEST_POINT && !Double.isNaN(startV);
-        return told ? Math.max(busV + startV, busV) : busV * OPEN_V_PER_STORE_V;
+        return startTold(controller) ? busV + controller.input().startV() : busV * OPEN_V_PER_STORE_V;
+    }
+
+    /** Whether the maker tells from which volts on it begins. */
+    static boolean startTold(ControllerRating controller) {
+        return controller.tracking() == Tracking.BEST_POINT
+                && !Double.isNaN(controller.input().startV());
     }
 
     static boolean reach(Panel panel, int inSeries, ControllerRating controller, double busV) {

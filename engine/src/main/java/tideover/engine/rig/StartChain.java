@@ -7,11 +7,11 @@ import java.util.Map;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
+import tideover.engine.load.Coincidence;
 import tideover.engine.load.DayWindow;
 import tideover.engine.load.Load;
 import tideover.engine.load.Need;
 import tideover.engine.load.Start;
-import tideover.engine.load.SteadyLoad;
 import tideover.engine.load.TimedLoad;
 import tideover.engine.part.InverterRating;
 import tideover.engine.part.RatedStore;
@@ -77,15 +77,13 @@ public final class StartChain {
     private record Running(Sockets.Plugged plugged, List<DayWindow> hours, boolean startsAnyTime) {
         static Running of(Sockets.Plugged plugged, double noonHour) {
             Load load = plugged.load();
-            if (load instanceof TimedLoad timed) {
-                return new Running(plugged, timed.windows(), false);
+            if (load instanceof TimedLoad) {
+                return new Running(plugged, Coincidence.mayRun(load), false);
             }
-            if (load instanceof SteadyLoad && load.need() instanceof Need.HoursInWindow some) {
-                return Double.isNaN(noonHour)
-                        ? new Running(plugged, List.of(some.window()), true)
-                        : new Running(plugged, load.onHours(noonHour), false);
+            if (load.need() instanceof Need.HoursInWindow && !Double.isNaN(noonHour)) {
+                return new Running(plugged, load.onHours(noonHour), false);
             }
-            return new Running(plugged, List.of(DayWindow.ALL_DAY), true);
+            return new Running(plugged, Coincidence.mayRun(load), true);
         }
 
         Load load() {
@@ -238,7 +236,7 @@ public final class StartChain {
 
     private static void inverterLinks(Rig rig, StartEvent event, List<StartVerdict.Link> links) {
         InverterRating inverter = rig.inverter();
-        if (inverter == null || !event.inverterOn() || event.surgeVa() == 0) {
+        if (inverter == null || !event.startsAc()) {
             return;
         }
         Surge surge = inverter.surge();

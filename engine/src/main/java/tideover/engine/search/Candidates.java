@@ -26,6 +26,7 @@ import tideover.engine.rig.Assembly;
 import tideover.engine.rig.Chosen;
 import tideover.engine.rig.Rig;
 import tideover.engine.rig.RuleBook;
+import tideover.engine.rig.Site;
 import tideover.engine.why.Finding;
 import tideover.engine.why.Verdict;
 import tideover.engine.wiring.Allowances;
@@ -62,15 +63,15 @@ public record Candidates(
                 .thenComparing(one -> one.rig().id());
     }
 
-    /** @param lowestDegC lowest outdoor temperature to design for; NaN where unknown */
+    /** @param site what the rules ask of the place */
     public static Candidates of(
             List<Part> parts,
             Grammar grammar,
             List<Load> loads,
-            double lowestDegC,
+            Site site,
             Allowances allowances,
             OptionalLong budgetCents) {
-        Judge judge = new Judge(loads, lowestDegC, allowances, budgetCents);
+        Judge judge = new Judge(loads, site, allowances, budgetCents);
         forEach(parts, grammar, judge);
         judge.kept.sort(Priced.BY_PRICE);
         return new Candidates(judge.kept, judge.looked, judge.rejected, judge.overBudget, judge.leastOverBudgetCents);
@@ -79,7 +80,7 @@ public record Candidates(
     /** Puts rigs before the rule book; what concerns loads is judged once for all arrays on the same electronics. */
     private static final class Judge implements Consumer<List<Chosen>> {
         private final List<Load> loads;
-        private final double lowestDegC;
+        private final Site site;
         private final Allowances allowances;
         private final OptionalLong budgetCents;
         private final List<Priced> kept = new ArrayList<>();
@@ -89,9 +90,9 @@ public record Candidates(
         private int overBudget;
         private OptionalLong leastOverBudgetCents = OptionalLong.empty();
 
-        Judge(List<Load> loads, double lowestDegC, Allowances allowances, OptionalLong budgetCents) {
+        Judge(List<Load> loads, Site site, Allowances allowances, OptionalLong budgetCents) {
             this.loads = loads;
-            this.lowestDegC = lowestDegC;
+            this.site = site;
             this.allowances = allowances;
             this.budgetCents = budgetCents;
         }
@@ -108,7 +109,7 @@ public record Candidates(
                     .toList();
             Set<String> failed = new TreeSet<>(
                     failedWithLoads.computeIfAbsent(electronics, key -> failures(RuleBook.loadFindings(rig, loads))));
-            failed.addAll(failures(RuleBook.partFindings(rig, lowestDegC)));
+            failed.addAll(failures(RuleBook.partFindings(rig, site)));
             failed.forEach(rule -> rejected.merge(rule, 1, Integer::sum));
             Price price = Price.of(rig, allowances);
             if (!failed.isEmpty()) {

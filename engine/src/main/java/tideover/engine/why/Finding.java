@@ -51,6 +51,21 @@ public record Finding(
         return new Finding(rule, verdict, value, most, most - value, unit, pattern, List.of(figures), basis, source);
     }
 
+    /** A finding where less than {@code least} is wrong. */
+    public static Finding atLeast(
+            String rule,
+            Verdict ifBroken,
+            double value,
+            double least,
+            String unit,
+            Basis basis,
+            String source,
+            String pattern,
+            Object... figures) {
+        Verdict verdict = value >= least ? Verdict.PASS : ifBroken;
+        return new Finding(rule, verdict, value, least, value - least, unit, pattern, List.of(figures), basis, source);
+    }
+
     /** A finding that compares words, not figures. */
     public static Finding inWords(
             String rule, Verdict verdict, Basis basis, String source, String pattern, Object... figures) {

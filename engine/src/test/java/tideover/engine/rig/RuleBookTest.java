@@ -200,7 +200,7 @@ class RuleBookTest {
     }
 
     private static Verdict verdict(Rig rig, String rule, Load... loads) {
-        return RuleBook.findings(rig, List.of(loads), -10).stream()
+        return RuleBook.findings(rig, List.of(loads), new Site(-10, false)).stream()
                 .filter(f -> f.rule().equals(rule))
                 .map(Finding::verdict)
                 .max(Verdict::compareTo)
@@ -208,7 +208,7 @@ class RuleBookTest {
     }
 
     private static Finding finding(Rig rig, double lowestDegC, String rule) {
-        return RuleBook.findings(rig, List.of(), lowestDegC).stream()
+        return RuleBook.findings(rig, List.of(), new Site(lowestDegC, false)).stream()
                 .filter(f -> f.rule().equals(rule))
                 .findFirst()
                 .orElseThrow();

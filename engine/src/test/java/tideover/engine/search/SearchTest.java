@@ -21,6 +21,7 @@ import tideover.engine.proof.PlaneWeather;
 import tideover.engine.proof.Prover;
 import tideover.engine.quantity.Workers;
 import tideover.engine.rig.Rig;
+import tideover.engine.rig.Site;
 import tideover.engine.site.Weather;
 import tideover.engine.wiring.Allowances;
 
@@ -61,7 +62,7 @@ class SearchTest {
                     parts,
                     new Grammar(2, 1, outage.isHelped()),
                     loads,
-                    -10,
+                    new Site(-10, false),
                     new Allowances(0, 0, 0),
                     OptionalLong.of(invented.whole(400, 1200) * 100L));
             Prover prover = new Prover(weather, plane, weather.airDegC(), NOON, 4, 1, Workers.of(2));
@@ -178,7 +179,7 @@ class SearchTest {
                 invented.parts(),
                 new Grammar(2, 2),
                 invented.loads(false, false),
-                -10,
+                new Site(-10, false),
                 new Allowances(0, 0, 0),
                 OptionalLong.of(1));
         assertThat(candidates.kept()).isEmpty();
