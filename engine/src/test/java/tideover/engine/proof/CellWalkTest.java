@@ -3,14 +3,21 @@ package tideover.engine.proof;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import java.util.Set;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import tideover.engine.Invented;
 import tideover.engine.load.Load;
 import tideover.engine.outage.Outage;
+import tideover.engine.part.Charger;
+import tideover.engine.part.RatedStore;
 import tideover.engine.quantity.Series;
 import tideover.engine.quantity.Workers;
+import tideover.engine.rig.Assembly;
+import tideover.engine.rig.Chosen;
 import tideover.engine.rig.Rig;
 import tideover.engine.site.Weather;
 
@@ -83,6 +90,117 @@ class CellWalkTest {
                     .as("seed %d, start %d, %s", seed, start, rig.store())
                     .isEmpty();
         }
+    }
+
+    /** The same with an engine, another battery, a grid that comes and goes; on plain stores too. */
+    @ParameterizedTest
+    @ValueSource(longs = {31, 32, 33, 34, 35, 36, 37, 38, 39, 40})
+    void energyClosesWithHelp(long seed) {
+        Invented invented = new Invented(seed);
+        Weather weather = invented.weather(1);
+        Rig rig = charged(
+                invented.chance(0.3)
+                        ? invented.rig()
+                        : invented.ratedRig(invented.between(30, 200), 2, invented.between(4, 30)));
+        List<Load> loads = invented.loads(true, true);
+        Outage outage = invented.maybeHelped(invented.outage(invented.chance(0.5) ? 1 : invented.between(0.2, 0.9)));
+        Prover prover = prover(weather, 4);
+        for (int i = 0; i < 40; i++) {
+            int start = invented.whole(0, weather.hours() - 1);
+            Trace trace = prover.trace(rig, loads, outage, start);
+            assertThat(TraceChecker.faults(trace, rig))
+                    .as("seed %d, start %d, %s", seed, start, outage)
+                    .isEmpty();
+        }
+    }
+
+    /** A second, dumb walker in small steps of the differential equations finds the same hours. */
+    @ParameterizedTest
+    @ValueSource(longs = {51, 52, 53, 54, 55, 56, 57, 58, 59, 60, 61, 62, 63, 64, 65, 66})
+    void agreesWithTheDumbWalkerInSecondsSteps(long seed) {
+        Invented invented = new Invented(seed);
+        Weather weather = invented.weather(1);
+        Rig rig = invented.ratedRig(invented.between(20, 80), invented.whole(0, 3), invented.between(4, 30));
+        List<Load> loads = invented.loads(false, false);
+        Outage outage = invented.outage(1);
+        Setup setup = Setup.of(rig, loads, Invented.plane(weather), weather.airDegC(), NOON, 60, outage);
+        int cap = 2 * outage.hours();
+        Walk walk = setup.walk(cap);
+        double[] lowest = {0};
+        for (int i = 0; i < 6; i++) {
+            int midnight = 24 * invented.whole(0, 360);
+            int start = invented.whole(0, 23);
+            walk.onto(new Stretch(midnight, 24, cap));
+            double hours = walk.hoursCarried(start, cap, cap, lowest);
+            double dumb = new DumbBattery(setup).hoursCarried(midnight + start, cap);
+            assertThat(hours)
+                    .as("seed %d, start %d, %s", seed, midnight + start, rig.store())
+                    .isCloseTo(dumb, within(0.02 + 0.005 * dumb));
+        }
+    }
+
+    /** Halving the step: energies within 1 %, shares within the larger of half their interval and half a point. */
+    @ParameterizedTest
+    @ValueSource(longs = {71, 72, 73, 74})
+    void halvingTheStepMovesLittle(long seed) {
+        Invented invented = new Invented(seed);
+        Weather weather = invented.weather(4);
+        Rig rig = invented.ratedRig(invented.between(40, 120), 2, 20);
+        List<Load> loads = invented.loads(true, false);
+        Outage outage = invented.outage(1);
+        Proof whole = prover(weather, 4).prove(rig, loads, outage);
+        Proof half = prover(weather, 8).prove(rig, loads, outage);
+        double allowed = Math.max(0.005, (whole.share().high() - whole.share().low()) / 2);
+        assertThat(half.share().share())
+                .as("seed %d", seed)
+                .isCloseTo(whole.share().share(), within(allowed));
+        double servedWh = whole.energy().servedEssentialWh();
+        assertThat(half.energy().servedEssentialWh()).isCloseTo(servedWh, within(0.01 * servedWh));
+    }
+
+    /** Where theory allows it: with no sun a fuller, larger, warmer or better conducting battery never carries less. */
+    @ParameterizedTest
+    @ValueSource(longs = {81, 82, 83, 84, 85, 86, 87, 88})
+    void withoutSunMoreNeverCarriesLess(long seed) {
+        Invented invented = new Invented(seed);
+        Weather weather = invented.weather(1);
+        Rig rig = invented.ratedRig(invented.between(20, 80), 0, 10);
+        List<Load> loads = invented.loads(true, false);
+        Outage outage = invented.outage(1);
+        Setup base = Setup.of(rig, loads, Invented.plane(weather), weather.airDegC(), NOON, 4, outage);
+        Setup.Cells cells = Objects.requireNonNull(base.cells()).at(invented.between(-8, 15));
+        RatedStore store = cells.bank().store();
+        double hours = meanHours(base.with(cells));
+        String which = "seed " + seed + ", " + store;
+        assertThat(meanHours(base.with(cells).with(outage.fullAtStart())))
+                .as(which)
+                .isGreaterThanOrEqualTo(hours);
+        assertThat(meanHours(base.with(cells.with(CellBank.of(store.times(1.3))))))
+                .as(which)
+                .isGreaterThanOrEqualTo(hours);
+        assertThat(meanHours(base.with(cells.at(20)))).as(which).isGreaterThanOrEqualTo(hours);
+        assertThat(meanHours(base.with(BusDemand.withoutStanding(rig, loads, NOON, 4))
+                        .with(cells)))
+                .as(which)
+                .isGreaterThanOrEqualTo(hours);
+    }
+
+    private static double meanHours(Setup setup) {
+        int cap = 400;
+        Walk walk = setup.walk(cap);
+        walk.onto(new Stretch(0, 24, cap));
+        double[] lowest = {0};
+        double sum = 0;
+        for (int start = 0; start < 24; start++) {
+            sum += walk.hoursCarried(start, cap, cap, lowest);
+        }
+        return sum;
+    }
+
+    private static Rig charged(Rig rig) {
+        List<Chosen> chosen = new ArrayList<>(rig.chosen());
+        chosen.add(new Chosen(new Charger(Invented.listing("M", 1, 1), 10, 12, 14.6, 0.88, Set.of()), 1));
+        return Objects.requireNonNull(Assembly.of(chosen).rig());
     }
 
     private static Prover prover(Weather weather, int stepsPerHour) {
