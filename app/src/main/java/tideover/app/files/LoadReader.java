@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import tideover.app.files.Quantities.Measure;
 import tideover.engine.load.DayWindow;
 import tideover.engine.load.Load;
+import tideover.engine.load.Nature;
 import tideover.engine.load.Need;
 import tideover.engine.load.SteadyLoad;
 import tideover.engine.load.Supply;
@@ -45,7 +46,20 @@ final class LoadReader {
     @Nullable
     Load read(Map<String, Field> byName) {
         int before = reading.flaws();
-        block.keys("name", "runs", "draws", "supply", "essential", "room", "need", "hours", "from");
+        block.keys(
+                "name",
+                "runs",
+                "draws",
+                "supply",
+                "essential",
+                "room",
+                "need",
+                "hours",
+                "from",
+                "power factor",
+                "start",
+                "wave",
+                "attended");
         String name = name(byName);
         String runs = block.child("runs").choice("how it runs", List.of(STEADY, AT_SET_HOURS), word -> word);
         Field draws = block.child("draws");
@@ -55,6 +69,7 @@ final class LoadReader {
         block.child("supply").note(name + ": supply", Basis.YOURS);
         boolean essential = block.child("essential").yesOrNo("whether it is essential");
         RoomKind room = room(name);
+        Nature nature = new NatureReader(reading, block, name, supply, runningW).read();
         Field need = block.child("need");
         Field hours = block.child("hours");
 
@@ -66,11 +81,11 @@ final class LoadReader {
                         "Remove it, or write \"runs: steady\" for something used some hours of a stretch.");
             }
             List<DayWindow> windows = windows(hours);
-            if (reading.flaws() > before || supply == null || windows.isEmpty()) {
+            if (reading.flaws() > before || supply == null || nature == null || windows.isEmpty()) {
                 return null;
             }
             reading.note(name + ": hours", words(windows), Basis.YOURS, hours.source());
-            return new TimedLoad(name, supply, runningW, essential, windows, room);
+            return new TimedLoad(name, supply, runningW, essential, windows, room, nature);
         }
         if (hours.isPresent()) {
             hours.problem(
@@ -79,11 +94,11 @@ final class LoadReader {
                     "For some hours within a stretch write need: {hours: 3 h, between: 08:00, and: 20:00}.");
         }
         Need owed = need(need);
-        if (reading.flaws() > before || supply == null || owed == null) {
+        if (reading.flaws() > before || supply == null || nature == null || owed == null) {
             return null;
         }
         reading.note(name + ": need", words(owed), Basis.YOURS, need.source());
-        return new SteadyLoad(name, supply, runningW, essential, owed, room);
+        return new SteadyLoad(name, supply, runningW, essential, owed, room, nature);
     }
 
     private String name(Map<String, Field> byName) {
@@ -167,7 +182,7 @@ final class LoadReader {
         return new Need.HoursInWindow(Math.min(hours, window.lengthHours()), window);
     }
 
-    private static List<DayWindow> windows(Field field) {
+    static List<DayWindow> windows(Field field) {
         List<DayWindow> windows = new ArrayList<>();
         List<Field> items = field.items("stretches of the day, such as [06:30-08:00, 17:00-23:00]");
         if (items.size() > 24) {
@@ -175,18 +190,14 @@ final class LoadReader {
             return windows;
         }
         for (Field item : items) {
-            String typed = item.raw(ClockText.STRETCH_EXPECTED);
-            DayWindow window = ClockText.stretch(typed);
+            DayWindow window = window(item);
             if (window == null) {
-                if (!typed.isEmpty()) {
-                    item.problem(Reading.quoted(typed), ClockText.STRETCH_EXPECTED, "The whole day is 00:00-24:00.");
-                }
                 continue;
             }
             for (DayWindow other : windows) {
                 if (window.overlapHours(other.fromHour(), other.lengthHours()) > TimedLoad.TOUCHING_H) {
                     item.problem(
-                            Reading.quoted(typed),
+                            Reading.quoted(item.shown()),
                             "stretches that do not overlap",
                             "It overlaps " + words(List.of(other)) + ".");
                 }
@@ -196,13 +207,23 @@ final class LoadReader {
         return windows;
     }
 
+    /** One stretch of the day; null where wrong. */
+    static @Nullable DayWindow window(Field field) {
+        String typed = field.raw(ClockText.STRETCH_EXPECTED);
+        DayWindow window = ClockText.stretch(typed);
+        if (window == null && !typed.isEmpty()) {
+            field.problem(Reading.quoted(typed), ClockText.STRETCH_EXPECTED, "The whole day is 00:00-24:00.");
+        }
+        return window;
+    }
+
     private static String words(Need need) {
         return need instanceof Need.HoursInWindow some
                 ? Range.shown(some.hours(), "h") + " within " + words(List.of(some.window()))
                 : need.words();
     }
 
-    private static String words(List<DayWindow> windows) {
+    static String words(List<DayWindow> windows) {
         return String.join(
                 ", ",
                 windows.stream()

@@ -4,19 +4,17 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalLong;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tideover.app.files.Quantities.Measure;
 import tideover.engine.answer.Question;
 import tideover.engine.load.Load;
 import tideover.engine.outage.Outage;
 import tideover.engine.part.Part;
-import tideover.engine.quantity.ModelYear;
+import tideover.engine.quantity.Series;
 import tideover.engine.search.Grammar;
 import tideover.engine.site.RoomKind;
 import tideover.engine.site.Stations;
@@ -34,9 +32,6 @@ public final class PlanFile {
     static final String DEFAULT = "default of the program";
 
     private static final int LONGEST_ABOUT = 4000;
-    private static final int MOST_HOURS = 60 * 24;
-    private static final String ALL_MONTHS = "all";
-    private static final String MONTHS_EXPECTED = "months, such as [nov, dec, jan], or all";
 
     /** A steeper panel gives more of the low winter sun and sheds more snow. Common practice, no source. */
     private static final double STEEPER_THAN_LATITUDE_DEG = 15;
@@ -90,7 +85,19 @@ public final class PlanFile {
     }
 
     private @Nullable Question question(Field root) {
-        root.keys("plan", "about", "place", "outage", "panels", "store room", "loads", "money", "look at", "parts");
+        root.keys(
+                "plan",
+                "about",
+                "place",
+                "outage",
+                "help",
+                "panels",
+                "store room",
+                "someone sleeps there",
+                "loads",
+                "money",
+                "look at",
+                "parts");
         String title = root.child("plan").text("the plan's title", 200);
         Field aboutField = root.child("about");
         String about = aboutField.isPresent() ? aboutField.text("a few words about the plan", LONGEST_ABOUT) : "";
@@ -99,15 +106,17 @@ public final class PlanFile {
         double lowestDegC = spot == null ? Double.NaN : lowestDegC(spot);
         Field panels = root.child("panels");
         panels = panels.isPresent()
-                ? panels.keys("tilt", "facing", "out after", "dirt", "ground reflectance", "snow")
+                ? panels.keys("tilt", "facing", "out after", "dirt", "ground reflectance", "snow", "shade")
                 : panels;
-        Outage outage = outage(root.child("outage"), panels.child("out after"));
+        Outage outage =
+                new OutageReader(reading).read(root.child("outage"), panels.child("out after"), root.child("help"));
         PanelMount mount = mount(panels, spot);
         boolean snow = snow(panels.child("snow"), spot);
 
         Field room = root.child("store room");
         RoomKind batteryRoom = room.choice("where the battery stands", List.of(RoomKind.values()), RoomKind::words);
         room.note("Where the store stands", Basis.YOURS);
+        boolean sleptIn = sleptIn(root.child("someone sleeps there"), batteryRoom);
 
         List<Load> loads = loads(root.child("loads"));
         MoneyReader money = new MoneyReader(reading, root.child("money"));
@@ -127,6 +136,7 @@ public final class PlanFile {
                 mount,
                 snow,
                 batteryRoom,
+                sleptIn,
                 loads,
                 outage,
                 money.budgetCents(),
@@ -138,98 +148,23 @@ public final class PlanFile {
                 reading.cautions());
     }
 
-    private @Nullable Outage outage(Field block, Field outAfter) {
-        int before = reading.flaws();
-        block.keys("months", "lasts", "carried", "charge at start", "keep back");
-        List<Integer> months = months(block.child("months"));
-        Field lasts = block.child("lasts");
-        int hours = lasts.wholeHours(Range.from(1, MOST_HOURS).likely(4, 14 * 24));
-        lasts.note("Outage lasts", Basis.YOURS);
-        Field carried = block.child("carried");
-        double target = carried.share(Range.above(0, 100).likely(50, 99.5));
-        carried.note("Share of outages to carry", Basis.YOURS);
-        double charge = shareOr(
-                block.child("charge at start"),
-                "Charge when the grid fails",
-                Range.above(0, 100).likely(30, 100),
-                85,
-                Basis.GUESS);
-        double keepBack = shareOr(
-                block.child("keep back"),
-                "Charge kept back from what is nice to have",
-                Range.from(0, 100),
-                100,
-                Basis.GUESS);
-        int panelsOut = 3;
-        if (outAfter.isPresent()) {
-            panelsOut = outAfter.wholeHours(Range.from(0, MOST_HOURS).likely(0, 24));
-            outAfter.note("Panels are out after", Basis.YOURS);
-        } else {
-            reading.note("Panels are out after", "3 h", Basis.GUESS, DEFAULT);
+    private boolean sleptIn(Field field, RoomKind batteryRoom) {
+        String name = "Somebody sleeps where the store stands";
+        if (!field.isPresent()) {
+            boolean indoors = batteryRoom == RoomKind.INDOORS;
+            reading.note(
+                    name,
+                    indoors ? "yes" : "no",
+                    Basis.GUESS,
+                    DEFAULT + (indoors ? ": yes for what stands indoors" : ": no for what does not stand indoors"));
+            return indoors;
         }
-        if (reading.flaws() > before) {
-            return null;
+        field.note(name, Basis.YOURS);
+        boolean slept = field.yesOrNo("whether somebody sleeps where the store stands");
+        if (slept && batteryRoom == RoomKind.OUTDOORS) {
+            field.caution("yes is taken, but is unlikely outdoors.");
         }
-        if (panelsOut >= hours) {
-            outAfter.caution("the panels are out only after the outage is over; they never help.");
-        }
-        return new Outage(months, hours, target, charge, panelsOut, keepBack);
-    }
-
-    private List<Integer> months(Field field) {
-        List<Field> items = field.items(MONTHS_EXPECTED);
-        Set<Integer> months = new HashSet<>();
-        for (Field item : items) {
-            String typed = item.raw(MONTHS_EXPECTED).toLowerCase(Locale.ROOT);
-            if (typed.equals(ALL_MONTHS) && items.size() == 1) {
-                for (int month = 0; month < 12; month++) {
-                    months.add(month);
-                }
-                continue;
-            }
-            int month = month(typed);
-            if (month < 0) {
-                if (!typed.isEmpty()) {
-                    List<String> names = ModelYear.monthNames();
-                    item.problem(
-                            Reading.quoted(typed),
-                            "a month: " + String.join(", ", names),
-                            Nearest.to(typed, names)
-                                    .map(near -> "Write " + near + ".")
-                                    .orElse(""));
-                }
-            } else if (!months.add(month)) {
-                item.problem(Reading.quoted(typed) + " a second time", "each month once", "");
-            }
-        }
-        List<Integer> rising = months.stream().sorted().toList();
-        if (!rising.isEmpty()) {
-            String shown = rising.size() == 12
-                    ? ALL_MONTHS
-                    : String.join(
-                            ", ", rising.stream().map(ModelYear::monthName).toList());
-            reading.note("Months an outage may start in", shown, Basis.YOURS, field.source());
-        }
-        return rising;
-    }
-
-    /** From "nov", "Nov" or "november"; -1 where it is none. */
-    private static int month(String typed) {
-        List<String> full = List.of(
-                "january",
-                "february",
-                "march",
-                "april",
-                "may",
-                "june",
-                "july",
-                "august",
-                "september",
-                "october",
-                "november",
-                "december");
-        int month = full.indexOf(typed);
-        return month >= 0 ? month : ModelYear.monthNames().indexOf(typed);
+        return slept;
     }
 
     private @Nullable PanelMount mount(Field panels, PlaceReader.@Nullable Spot spot) {
@@ -267,14 +202,21 @@ public final class PlanFile {
                     DEFAULT + ": towards the equator");
         }
         double dirt = shareOr(
-                panels.child("dirt"), "Light lost to dirt", Range.from(0, 90).likely(0, 20), 4, Basis.GUESS);
+                reading,
+                panels.child("dirt"),
+                "Light lost to dirt",
+                Range.from(0, 90).likely(0, 20),
+                4,
+                Basis.GUESS);
         double ground = shareOr(
+                reading,
                 panels.child("ground reflectance"),
                 "Light thrown back by the ground",
                 Range.from(0, 100).likely(5, 80),
                 20,
                 Basis.COMMON_PRACTICE);
-        return reading.flaws() > before ? null : new PanelMount(tiltDeg, facingDeg, dirt, ground);
+        Series shade = ShadeReader.read(reading, panels.child("shade"));
+        return reading.flaws() > before ? null : new PanelMount(tiltDeg, facingDeg, dirt, ground, shade);
     }
 
     private boolean snow(Field field, PlaceReader.@Nullable Spot spot) {
@@ -370,7 +312,8 @@ public final class PlanFile {
         return parts;
     }
 
-    private double shareOr(Field field, String name, Range percent, double fallbackPercent, Basis basis) {
+    static double shareOr(
+            Reading reading, Field field, String name, Range percent, double fallbackPercent, Basis basis) {
         if (!field.isPresent()) {
             reading.note(name, Range.shown(fallbackPercent, "%"), basis, DEFAULT);
             return fallbackPercent / 100;

@@ -23,12 +23,14 @@ final class Quantities {
     /** What kind of figure is wanted, and the units it may be written in. The first one is the engine's. */
     enum Measure {
         POWER("a power", "120 W", "W", "kW"),
+        APPARENT_POWER("volt-amperes", "1200 VA", "VA", "kVA"),
         ENERGY("an energy", "1200 Wh", "Wh", "kWh", "kJ", "MJ"),
         MASS("a mass", "12 kg", "kg", "g", "lb", "oz"),
         LENGTH("a length", "4 m", "m", "cm", "mm", "km", "ft", "in", "yd"),
         ANGLE("an angle", "60 deg", "deg", "rad"),
         TEMPERATURE("a temperature", "-5 degC", "degC", "degF", "K"),
         TIME("a time", "72 h", "h", "min", "s", "d"),
+        MOMENT("a moment", "0.4 s", "s", "min"),
         PERCENT("a percentage", "85 %", "%"),
         VOLTAGE("a voltage", "12 V", "V", "mV", "kV"),
         CURRENT("a current", "10 A", "A", "mA"),
@@ -215,6 +217,7 @@ final class Quantities {
         Map<String, String> spelt = new LinkedHashMap<>();
         put(spelt, "W", "watt", "watts");
         put(spelt, "Wh", "watt hours", "watt-hours");
+        put(spelt, "VA", "volt-amperes", "volt-ampere", "volt amperes");
         put(spelt, "kg", "kilogram", "kilograms");
         put(spelt, "lb", "lbs", "pound", "pounds");
         put(spelt, "oz", "ounce", "ounces");
@@ -246,6 +249,8 @@ final class Quantities {
         static final Map<String, Supplier<Unit<?>>> BY_NAME = Map.ofEntries(
                 unit("W", () -> Units.WATT),
                 unit("kW", () -> Units.WATT.prefix(MetricPrefix.KILO)),
+                unit("VA", () -> Units.WATT),
+                unit("kVA", () -> Units.WATT.prefix(MetricPrefix.KILO)),
                 unit("Wh", () -> Units.WATT.multiply(Units.HOUR)),
                 unit("kWh", () -> Units.WATT.prefix(MetricPrefix.KILO).multiply(Units.HOUR)),
                 unit("kJ", () -> Units.JOULE.prefix(MetricPrefix.KILO)),

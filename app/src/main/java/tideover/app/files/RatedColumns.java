@@ -111,12 +111,12 @@ final class RatedColumns {
                 "depth_pct",
                 "the share of it you are willing to use",
                 "%",
-                Range.above(0, 100).likely(20, 100));
+                Range.from(5, 100).likely(20, 100));
         measuredPct = row.numberIfAny(
                 "measured_pct",
                 "the share of its label found by a full discharge",
                 "%",
-                Range.above(0, 120).likely(30, 110));
+                Range.from(5, 120).likely(30, 110));
         makerKnown = makerKnown(row);
     }
 

@@ -126,7 +126,7 @@ class PlanProblemsTest {
                 slip(
                         DRAWS,
                         "wattage: 3 W",
-                        "15 loads[1]: found the key \"wattage\", expected one of the keys name, runs, draws, supply, essential, room, need, hours, from.",
+                        "15 loads[1]: found the key \"wattage\", expected one of the keys name, runs, draws, supply, essential, room, need, hours, from, power factor, start, wave, attended.",
                         "13 loads[1]: found no \"draws:\", expected a power, such as 120 W."),
                 slip("    draws: 3 W\n", "", "13 loads[1]: found no \"draws:\", expected a power, such as 120 W."),
                 slip(
@@ -429,7 +429,7 @@ class PlanProblemsTest {
         assertThat(Sample.problemsIn("plan: bare\n"))
                 .containsExactly(
                         "plan.yaml:1: found no \"place:\", expected a block of keys: name, station, near, figures, hourly file, latitude, longitude, height, zone, coldest on record.",
-                        "plan.yaml:1: found no \"outage:\", expected a block of keys: months, lasts, carried, charge at start, keep back.",
+                        "plan.yaml:1: found no \"outage:\", expected a block of keys: months, lasts, carried, charge at start, keep back, rolling.",
                         "plan.yaml:1: found no \"store room:\", expected where the battery stands: indoors, garage, shed, outdoors.",
                         "plan.yaml:1: found no \"loads:\", expected a list of loads, each with name, runs, draws, supply, essential.",
                         "plan.yaml:1: found no \"money:\", expected a block of keys: at most, small parts.",
@@ -452,7 +452,7 @@ class PlanProblemsTest {
         assertThat(Sample.problemsIn("just words"))
                 .containsExactly(
                         "plan.yaml:1: found \"just words\", expected a block of keys: plan, about, place, outage,"
-                                + " panels, store room, loads, money, look at, parts.");
+                                + " help, panels, store room, someone sleeps there, loads, money, look at, parts.");
     }
 
     @Test

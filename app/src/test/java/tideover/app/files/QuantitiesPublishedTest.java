@@ -30,7 +30,9 @@ class QuantitiesPublishedTest {
         "1 rad, ANGLE, 57.2957795130823",
         "85 %, PERCENT, 85",
         "0.5 kW, POWER, 500",
-        "500 mA, CURRENT, 0.5"
+        "500 mA, CURRENT, 0.5",
+        "1.2 kVA, APPARENT_POWER, 1200",
+        "0.5 min, MOMENT, 30"
     })
     void isTheEnginesUnit(String typed, Measure measure, double value) {
         Quantities.Outcome outcome = Quantities.read(typed, measure);

@@ -21,6 +21,7 @@ import tideover.engine.wiring.Allowances;
  * @param lowestDegC  lowest outdoor temperature to design for; NaN where unknown
  * @param snow        whether snow may lie on the panels
  * @param batteryRoom where the store stands
+ * @param sleptIn     whether somebody sleeps in that room
  * @param currency    of every price, three letters
  * @param parts       all that may be bought, ids unique
  * @param notes       where each figure of the plan comes from, in the plan's order
@@ -35,6 +36,7 @@ public record Question(
         PanelMount mount,
         boolean snow,
         RoomKind batteryRoom,
+        boolean sleptIn,
         List<Load> loads,
         Outage outage,
         OptionalLong budgetCents,

@@ -57,6 +57,7 @@ class CautionsTest {
                 Invented.MOUNT,
                 false,
                 RoomKind.SHED,
+                false,
                 List.of(new SteadyLoad(loadName, Invented.MAINS, 50, true, new Need.AlwaysOn(), RoomKind.INDOORS)),
                 new Outage(List.of(0), 24, 0.9, 0.85, 2, 1),
                 OptionalLong.empty(),
