@@ -4,13 +4,24 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import tideover.engine.answer.Question;
+import tideover.engine.battery.Chemistry;
+import tideover.engine.electronics.Tracking;
+import tideover.engine.electronics.Wave;
 import tideover.engine.load.Load;
+import tideover.engine.part.Battery;
+import tideover.engine.part.ChargeController;
+import tideover.engine.part.Charger;
+import tideover.engine.part.Inverter;
 import tideover.engine.part.Part;
+import tideover.engine.part.RatedStore;
 import tideover.engine.rig.Assembly;
 import tideover.engine.site.Stations;
+import tideover.engine.why.Stated;
 
 /** The scenario that comes with the program reads without a problem. */
 class ExampleTest {
@@ -28,6 +39,38 @@ class ExampleTest {
                 .sum();
         assertThat(whPerDay).isBetween(400.0, 900.0);
         assertThat(question.cautions()).isEmpty();
+    }
+
+    /** Each form that a row may have is there to be copied from. */
+    @Test
+    void theExamplePartsShowEveryForm() {
+        List<Part> parts =
+                PlanFile.read(folder().resolve("plan.yaml"), STATIONS).parts();
+        List<RatedStore> rated = new ArrayList<>();
+        EnumSet<Tracking> tracking = EnumSet.noneOf(Tracking.class);
+        for (Part part : parts) {
+            if (part instanceof Battery battery && battery.store() instanceof RatedStore store) {
+                rated.add(store);
+            }
+            if (part instanceof ChargeController controller) {
+                tracking.add(controller.rating().tracking());
+            }
+        }
+
+        assertThat(rated)
+                .extracting(RatedStore::chemistry)
+                .contains(Chemistry.FLOODED_LEAD, Chemistry.AGM_LEAD, Chemistry.IRON_PHOSPHATE);
+        assertThat(rated).extracting(store -> store.guard().coldLockOut()).contains(Stated.YES, Stated.NO);
+        assertThat(rated)
+                .anyMatch(store -> store.heater().watts() > 0)
+                .anyMatch(store -> store.worth().equals(RatedStore.Worth.measured(0.68)));
+        assertThat(tracking).containsExactlyInAnyOrder(Tracking.values());
+        assertThat(parts)
+                .hasAtLeastOneElementOfType(Charger.class)
+                .anyMatch(part -> part instanceof Inverter inverter
+                        && inverter.rating().loss().perW() > 0
+                        && inverter.rating().surge().known()
+                        && inverter.rating().wave() == Wave.SINE);
     }
 
     @Test

@@ -53,6 +53,33 @@ class MutationTest {
     }
 
     @Test
+    void aDamagedPlanOfMotorsAndHelpGivesProblemsOrAQuestion() throws IOException {
+        byte[] plan = Sample.PLAN
+                .replace(
+                        "draws: 8 W",
+                        "draws: 80 W\n    power factor: 0.7\n    wave: sine\n    attended: no\n"
+                                + "    start: {horsepower: 1/6, code: K, lasts: 0.4 s, power factor: 0.6, alone: by a timer}")
+                .replace("draws: 3 W", "draws: 3 W\n    start: {plug meter: 8 W}")
+                .replace("carried: 95 %", "carried: 95 %\n  rolling: {off: 4 h, on: 2 h}")
+                .replace("tilt: 60 deg", "tilt: 60 deg\n  shade: [{hours: 07:00-09:00, lost: 60 %}]")
+                .concat("""
+                        someone sleeps there: no
+                        help:
+                          - engine: {hours: [08:00-10:00], gives: 1000 W}
+                          - battery: {after: 24 h, brings: 500 Wh, at most: 100 W}
+                        """)
+                .getBytes(StandardCharsets.UTF_8);
+        byte[] parts = Files.readAllBytes(ExampleTest.folder().resolve("parts.csv"));
+        Random random = new Random(SEED + 4);
+        int refused = 0;
+        for (int round = 0; round < ROUNDS; round++) {
+            refused += read(round, damaged(plan, random), parts);
+        }
+        assertThat(read(-1, plan, parts)).isZero();
+        assertThat(refused).isBetween(ROUNDS / 4, ROUNDS - 1);
+    }
+
+    @Test
     void aDamagedPartsFileGivesProblemsOrParts() throws IOException {
         byte[] plan = Files.readAllBytes(ExampleTest.folder().resolve("plan.yaml"));
         byte[] parts = Files.readAllBytes(ExampleTest.folder().resolve("parts.csv"));

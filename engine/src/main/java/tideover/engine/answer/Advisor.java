@@ -130,7 +130,7 @@ public final class Advisor {
     }
 
     private static Site site(Question question) {
-        return new Site(question.lowestDegC(), false);
+        return new Site(question.lowestDegC(), question.sleptIn());
     }
 
     /** Whether a rig that the screening let through meets the target in the full walk and on other years. */
