@@ -3,6 +3,7 @@ package tideover.engine.answer;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.outage.Outage;
 import tideover.engine.proof.CarriedShare;
@@ -106,10 +107,8 @@ public final class Advisor {
             }
 
             @Override
-            public double walkedShare(Rig rig) {
-                return prover(sky)
-                        .share(rig, question.loads(), question.outage())
-                        .share();
+            public OptionalDouble walkedShare(Rig rig, double threshold) {
+                return prover(sky).shareFrom(threshold, rig, question.loads(), question.outage());
             }
         };
         Shortlist list =

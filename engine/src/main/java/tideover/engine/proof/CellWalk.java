@@ -174,7 +174,7 @@ final class CellWalk implements Walk {
             left -= span;
             if (failed) {
                 // Before the failure all was served; whatever follows in this step is not.
-                gapFromHours = gapFromHours < 0 ? flows.stepHours - left : gapFromHours;
+                gapFromHours = gapFromHours < 0 && !gridOn ? flows.stepHours - left : gapFromHours;
                 if (!rig.latches) {
                     double feedW = limitedW + reliefW;
                     essentialHours -= left * (1 - feedW / drawnW);

@@ -1,10 +1,12 @@
 package tideover.engine.proof;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
@@ -24,6 +26,7 @@ public final class Prover {
     private static final int CAP_TIMES = 2;
 
     private static final int NO_SUN_CAP_HOURS = 60 * 24;
+    private static final int WEEKS_A_ROUND = 16;
     private static final List<Integer> WHOLE_YEAR =
             IntStream.range(0, 12).boxed().toList();
 
@@ -62,6 +65,48 @@ public final class Prover {
     public CarriedShare share(Rig rig, List<Load> loads, Outage outage) {
         Setup setup = setup(rig, loads, outage);
         return shareWhere(walkAll(setup, outage.months(), outage.hours()), outage, day -> true);
+    }
+
+    /**
+     * The carried share where it reaches a threshold; empty where it does not. Dull weeks are walked first, in rounds of
+     * fixed size, and a rig is given up as soon as too many outages have failed; so a poor one costs little.
+     */
+    public OptionalDouble shareFrom(double threshold, Rig rig, List<Load> loads, Outage outage) {
+        Setup setup = setup(rig, loads, outage);
+        List<Stretch> weeks = new ArrayList<>();
+        Stretch.of(outage.months(), weather.years(), outage.hours()).forEach(all -> weeks.addAll(all.pieces(7)));
+        weeks.sort(Comparator.comparingDouble(this::sun).thenComparingInt(Stretch::firstStartHour));
+        int walked = weeks.stream().mapToInt(Stretch::starts).sum();
+        int failed = 0;
+        for (int from = 0; from < weeks.size(); from += WEEKS_A_ROUND) {
+            List<Stretch> round = weeks.subList(from, Math.min(weeks.size(), from + WEEKS_A_ROUND));
+            int[] failures = new int[round.size()];
+            workers.forEach(round.size(), number -> failures[number] = failures(setup, round.get(number)));
+            failed += Arrays.stream(failures).sum();
+            if ((double) (walked - failed) / walked < threshold) {
+                return OptionalDouble.empty();
+            }
+        }
+        return OptionalDouble.of((double) (walked - failed) / walked);
+    }
+
+    /** Light on the panels in the hours that a stretch's outages may reach. */
+    private double sun(Stretch stretch) {
+        double[] planeWm2 = new double[stretch.hours()];
+        plane.planeWm2().copyRound(stretch.firstStartHour(), planeWm2);
+        return Arrays.stream(planeWm2).sum();
+    }
+
+    private static int failures(Setup setup, Stretch stretch) {
+        int hours = setup.outage().hours();
+        Walk walk = setup.walk(hours);
+        walk.onto(stretch);
+        double[] lowest = {0};
+        int failures = 0;
+        for (int start = 0; start < stretch.starts(); start++) {
+            failures += walk.hoursCarried(start, hours, hours, lowest) < hours ? 1 : 0;
+        }
+        return failures;
     }
 
     /** Everything about one rig. */

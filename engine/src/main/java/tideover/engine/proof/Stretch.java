@@ -32,6 +32,15 @@ record Stretch(int firstStartHour, int starts, int tailHours) {
         return all;
     }
 
+    /** The same starts in pieces of so many days at most. */
+    List<Stretch> pieces(int days) {
+        List<Stretch> pieces = new ArrayList<>();
+        for (int first = 0; first < starts; first += days * 24) {
+            pieces.add(new Stretch(firstStartHour + first, Math.min(days * 24, starts - first), tailHours));
+        }
+        return pieces;
+    }
+
     int hours() {
         return starts + tailHours;
     }

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.load.Load;
 import tideover.engine.outage.Outage;
@@ -84,8 +85,8 @@ public final class Search {
         /** Has the last word on a rig that meets the target. */
         boolean holds(Rated rated);
 
-        /** The carried share of a rig that the screening can only bound. */
-        double walkedShare(Rig rig);
+        /** The carried share of a rig that the screening can only bound, if it reaches a threshold; else empty. */
+        OptionalDouble walkedShare(Rig rig, double threshold);
     }
 
     /** Searches the candidates; the judge is asked cheapest first until a rig holds. */
@@ -383,13 +384,16 @@ public final class Search {
         private boolean walk(int index) {
             boolean mayWin = winner == null && share[index] >= target;
             boolean mayTie = winner != null && nearTie(index) && share[index] >= target && nearTiesWalked < NEAR_WALKS;
-            if (!mayWin && !mayTie && !(share[index] > bestOfFront() + FRONT_STEP)) {
+            double forFront = bestOfFront() + FRONT_STEP;
+            if (!mayWin && !mayTie && share[index] <= forFront) {
                 return false;
             }
             nearTiesWalked += mayTie ? 1 : 0;
             walked++;
-            share[index] = judge.walkedShare(rig(index));
-            return true;
+            double threshold = mayWin || mayTie ? Math.min(target, forFront) : forFront;
+            OptionalDouble found = judge.walkedShare(rig(index), threshold);
+            share[index] = found.orElse(Double.NaN);
+            return found.isPresent();
         }
 
         private void take(int index) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -81,12 +82,9 @@ class SearchTest {
                 }
 
                 @Override
-                public double walkedShare(Rig rig) {
-                    return walked.stream()
-                            .filter(rated -> rated.rig().id().equals(rig.id()))
-                            .findFirst()
-                            .orElseThrow()
-                            .share();
+                public OptionalDouble walkedShare(Rig rig, double threshold) {
+                    return new Prover(weather, plane, weather.airDegC(), NOON, 4, 1, Workers.of(2))
+                            .shareFrom(threshold, rig, loads, outage);
                 }
             };
             return new Search(plane, 2, NOON, 4, outage, Workers.of(threads))
