@@ -335,6 +335,8 @@ class StartChainTest {
                         .verdict())
                 .isEqualTo(Verdict.CAUTION);
         assertThat(verdict.holds()).isTrue();
+        // 2500/1600 = 1.6; the current and the volts have more left.
+        assertThat(verdict.weakest().orElseThrow().kind()).isEqualTo(StartVerdict.Kind.INVERTER_VA);
     }
 
     private static Battery plain(double mostA) {
