@@ -33,6 +33,7 @@ final class ChargeRules {
             coldCharge(bank, found);
         }
         deadController(rig, found);
+        sunCurrent(rig, found);
         if (charger != null) {
             charger(rig, charger, found);
         }
@@ -111,6 +112,27 @@ final class ChargeRules {
                         "Whether the controller starts without a battery is not known; if not, one that ran flat and"
                                 + " cut itself off is not brought back by the sun.";
                 }));
+    }
+
+    /** The simulation cuts charging off at what the store takes; a real controller does so only where it can be told to. */
+    private static void sunCurrent(Rig rig, List<Finding> found) {
+        ControllerRating controller = rig.controller();
+        if (controller == null || rig.panel() == null || rig.route() == Route.READY_BOX) {
+            return;
+        }
+        double sunA = Math.min(controller.maxOutputA(), rig.arrayRatedW() / rig.busV());
+        found.add(atMost(
+                "charge-current",
+                Verdict.CAUTION,
+                sunA,
+                rig.store().maxChargeA(),
+                "A",
+                Basis.MAKER,
+                "charging current in the parts file",
+                "The panels can charge with up to %.0f A; the store takes %.0f A. The simulation lets no more in: set the"
+                        + " controller to that, or take one that can be.",
+                sunA,
+                rig.store().maxChargeA()));
     }
 
     private static void charger(Rig rig, Charger charger, List<Finding> found) {

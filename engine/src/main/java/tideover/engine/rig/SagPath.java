@@ -30,6 +30,12 @@ public record SagPath(
         double leadOhm,
         double endOffV,
         double postOffV) {
+    /**
+     * A label worth less than this is no new battery's of a known maker; the resistance it does not tell is then taken from the
+     * high end of its chemistry, because resistance grows as capacity goes. Common practice, no source.
+     */
+    static final double SOUND_WORTH = 0.9;
+
     /** Halvings of the range of filling: to a millionth. */
     private static final int HALVINGS = 20;
 
@@ -40,12 +46,17 @@ public record SagPath(
         Require.atLeast(0, "postOffV", postOffV, "V");
     }
 
-    /** Out of a bank known by its data sheet, with its chemistry's usual figures for what that does not tell. */
+    /**
+     * Out of a bank known by its data sheet, with its chemistry's figures for what that does not tell: usual ones for a sound
+     * battery, those of the high end for one whose label is not worth much.
+     */
     public static SagPath of(RatedStore bank, double leadOhm, double endOffV, double postOffV) {
         CellTraits traits = bank.chemistry().traits();
-        double ohm = Double.isNaN(bank.innerOhm())
-                ? traits.innerOhm(bank.nominalV(), bank.capacity().ratedAh())
-                : bank.innerOhm();
+        double ohm = bank.innerOhm();
+        if (Double.isNaN(ohm)) {
+            ohm = traits.innerOhm(bank.nominalV(), bank.capacity().ratedAh());
+            ohm *= bank.worth().least() < SOUND_WORTH ? traits.mostOhmAh() / traits.ohmAh() : 1;
+        }
         return new SagPath(
                 traits.openVByFill().times(traits.cells(bank.nominalV())),
                 ohm,

@@ -250,8 +250,7 @@ public final class StartChain {
     /** Seconds that nobody tells count as too few, which is a caution: most makers give their surge for long enough. */
     private static StartVerdict.Link seconds(StartVerdict.Kind kind, StartEvent event, Surge surge) {
         boolean told = !Double.isNaN(surge.seconds());
-        return link(
-                kind, event.seconds(), told ? surge.seconds() : 0, "s", told, told ? Verdict.FAIL : Verdict.CAUTION);
+        return link(kind, event.seconds(), surge.seconds(), "s", told, told ? Verdict.FAIL : Verdict.CAUTION);
     }
 
     private static StartVerdict.Link link(

@@ -178,7 +178,10 @@ final class StartRules {
                     one,
                     judgedLink,
                     Double.isNaN(bank.innerOhm()) ? Basis.COMMON_PRACTICE : Basis.MAKER,
-                    "inner resistance, leads and cut-off volts",
+                    Double.isNaN(bank.innerOhm())
+                            ? "inner resistance not told: usual of its chemistry, the high end for a label worth little; leads and"
+                                    + " cut-off volts"
+                            : "inner resistance in the parts file, leads and cut-off volts",
                     "Starting %s takes %.0f W from the store, which full and warm can give up to %.0f W before the volts fall"
                             + " to %.1f V%s. It holds %s at 25 degC and %s at 0 degC.",
                     event.words(),

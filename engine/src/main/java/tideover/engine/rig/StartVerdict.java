@@ -37,9 +37,8 @@ public record StartVerdict(List<Link> links, double endV) {
 
     /**
      * @param value   asked, in {@code unit}
-     * @param limit   the most it gives, in {@code unit}
-     * @param told    whether the limit is the part's own figure; else a stand-in that is likely too low, and a value above it is
-     *                a caution where only seconds are at stake
+     * @param limit   the most it gives, in {@code unit}; NaN for seconds that nobody tells
+     * @param told    whether the limit is the part's own figure; else it is a stand-in that is likely too low
      * @param verdict what to make of it
      */
     public record Link(Kind kind, double value, double limit, String unit, boolean told, Verdict verdict) {
@@ -47,7 +46,7 @@ public record StartVerdict(List<Link> links, double endV) {
             return limit - value;
         }
 
-        /** Limit for each asked: below 1 it does not hold. */
+        /** Limit for each asked: below 1 it does not hold; NaN where nobody tells. */
         public double ratio() {
             return limit / value;
         }
@@ -58,7 +57,7 @@ public record StartVerdict(List<Link> links, double endV) {
         return links.stream().noneMatch(link -> link.verdict() == Verdict.FAIL);
     }
 
-    /** The link with the least left; a tie goes to the one nearer to the plug. */
+    /** The link with the least left; a tie goes to the one nearer to the plug, what nobody tells comes last. */
     public Optional<Link> weakest() {
         return links.stream().min(Comparator.comparingDouble(Link::ratio));
     }

@@ -98,6 +98,20 @@ class ChargeRulesTest {
                 .contains(Verdict.FAIL);
     }
 
+    /** 600 W on 12 V are 50 A, what the store takes. */
+    @Test
+    void moreSunThanTheStoreTakesIsACaution() {
+        ChargeController large = new ChargeController(
+                Invented.listing("C", 100, 1), new ControllerRating(60, 100, 12, 24, 0.95), List.of());
+        assertThat(verdict(rig(RigKit.agm(), large, Invented.panel("P", 600, 100)), "charge-current"))
+                .contains(Verdict.PASS);
+        assertThat(verdict(rig(RigKit.agm(), large, Invented.panel("P", 606, 100)), "charge-current"))
+                .contains(Verdict.CAUTION);
+        assertThat(verdict(rig(RigKit.agm(), controller(RigKit.ALL), Invented.panel("P", 606, 100)), "charge-current"))
+                .as("the controller gives 20 A")
+                .contains(Verdict.PASS);
+    }
+
     private static ChargeController controller(Set<Chemistry> charges) {
         return RigKit.controller(Tracking.BEST_POINT, new ControllerRating.PanelInput(4, 40, Stated.YES), charges);
     }

@@ -113,6 +113,21 @@ class StartChainTest {
         assertThat(path.endV(606, fill, WARM_DEG_C)).isCloseTo(12.12, within(1e-4));
     }
 
+    /** AGM of 100 Ah that tells no ohms: six cells at the usual ohms for each Ah, and at the high end. */
+    @Test
+    void ohmsThatNobodyTellsAreTakenHighForAWornBattery() {
+        RatedStore sound = RigKit.store(Chemistry.AGM_LEAD, Double.NaN, RigKit.STRONG);
+        assertThat(SagPath.of(sound, 0, 0, 0).ohm())
+                .isCloseTo(sound.chemistry().traits().ohmAh() * 6 / 100, within(1e-12));
+        RatedStore worn = sound.withWorth(new RatedStore.Worth(0.5, 0.75));
+        assertThat(SagPath.of(worn, 0, 0, 0).ohm())
+                .isCloseTo(sound.chemistry().traits().mostOhmAh() * 6 / 100, within(1e-12));
+        RatedStore told = RigKit.store(Chemistry.AGM_LEAD, 0.005, RigKit.STRONG);
+        assertThat(SagPath.of(told.withWorth(new RatedStore.Worth(0.5, 0.75)), 0, 0, 0)
+                        .ohm())
+                .isEqualTo(0.005);
+    }
+
     @Test
     void colderEmptierAndThinnerNeverStartsBetter() {
         Invented invented = new Invented(72);
@@ -320,6 +335,8 @@ class StartChainTest {
                         .verdict())
                 .isEqualTo(Verdict.CAUTION);
         assertThat(verdict.holds()).isTrue();
+        // 2500/1600 = 1.6; the current and the volts have more left.
+        assertThat(verdict.weakest().orElseThrow().kind()).isEqualTo(StartVerdict.Kind.INVERTER_VA);
     }
 
     private static Battery plain(double mostA) {

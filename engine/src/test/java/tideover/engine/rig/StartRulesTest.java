@@ -8,6 +8,7 @@ import static tideover.engine.rig.RigKit.rig;
 import static tideover.engine.rig.RigKit.start;
 import static tideover.engine.rig.RigKit.verdict;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import tideover.engine.Invented;
 import tideover.engine.battery.Chemistry;
@@ -144,6 +145,29 @@ class StartRulesTest {
         assertThat(verdict(rig(iron(100, new Surge(140, 1.4)), RigKit.inverter()), "hot-restart", big))
                 .as("the store's seconds too")
                 .contains(Verdict.CAUTION);
+    }
+
+    /** The rules refuse just those rigs whose motors a walk could not start from a full and warm battery either. */
+    @Test
+    void theRulesRefuseWhatAWalkCouldNeverStart() {
+        Invented invented = new Invented(73);
+        int refused = 0;
+        for (int i = 0; i < 300; i++) {
+            RatedStore store = invented.ratedStore(invented.between(50, 250));
+            Surge surge = invented.chance(0.5)
+                    ? new Surge(invented.between(500, 3000), invented.chance(0.5) ? 10 : 0.4)
+                    : Surge.UNKNOWN;
+            Rig rig = rig(RigKit.battery(store), RigKit.inverter(surge));
+            Load pump = motor("pump", 80, start(invented.between(200, 1500)));
+            Load fridge = motor("fridge", 80, RigKit.alone(invented.between(200, 1500)));
+            boolean fails = RuleBook.loadFindings(rig, List.of(pump, fridge)).stream()
+                    .anyMatch(one -> one.rule().startsWith("start-") && one.verdict() == Verdict.FAIL);
+            boolean never = StartChain.events(rig, List.of(pump, fridge)).stream()
+                    .anyMatch(event -> Double.isInfinite(StartChain.fillNeeded(rig, event, 25)));
+            assertThat(fails).isEqualTo(never);
+            refused += fails ? 1 : 0;
+        }
+        assertThat(refused).isBetween(50, 250);
     }
 
     private static Battery iron(double lastingA, Surge surge) {
