@@ -17,6 +17,7 @@ final class EnergyTable {
 
     private EnergyTable(Ledger sum, double count) {
         comes.add(new Entry("The panels could give", sum.inWh() / count, "barIn"));
+        ifAny(comes, "From an engine, the returned grid or a battery brought", sum.helpInWh() / count, "barIn");
         double takenWh = (sum.startWh() - sum.endWh()) / count;
         goes.add(new Entry("Served, essential loads", sum.servedEssentialWh() / count, "barServed"));
         goes.add(new Entry("Served, nice to have", sum.servedNiceWh() / count, "barServed"));
@@ -24,6 +25,8 @@ final class EnergyTable {
         goes.add(new Entry("Lost in the inverter", sum.inverterLossWh() / count, "barLost"));
         goes.add(new Entry("Lost in outlet converters", sum.outletLossWh() / count, "barLost"));
         goes.add(new Entry("Lost in the charge controller", sum.controllerLossWh() / count, "barLost"));
+        ifAny(goes, "Drawn by the battery's heater", sum.heaterWh() / count, "barLost");
+        ifAny(goes, "Lost in the battery with time", sum.selfDischargeWh() / count, "barLost");
         goes.add(new Entry("Lost charging the store", sum.chargeLossWh() / count, "barLost"));
         goes.add(new Entry("Lost discharging it", sum.dischargeLossWh() / count, "barLost"));
         goes.add(new Entry("Cut off by the controller's current", sum.controllerLimitWh() / count, "barLost"));
@@ -36,6 +39,13 @@ final class EnergyTable {
                         "barIn"));
     }
 
+    /** A row that only some rigs have. */
+    private static void ifAny(List<Entry> side, String name, double wh, String style) {
+        if (wh > 0) {
+            side.add(new Entry(name, wh, style));
+        }
+    }
+
     static Table of(Ledger sum, int outages) {
         return new EnergyTable(sum, outages).table();
     }
@@ -44,10 +54,14 @@ final class EnergyTable {
     static String wanting(Ledger sum, int outages) {
         return String.format(
                 Locale.ROOT,
-                "Wanted and not given: %s Wh of essential loads; of what is nice to have, %s Wh were wanted and %s Wh given.",
+                "Wanted and not given: %s Wh of essential loads; of what is nice to have, %s Wh were wanted and %s Wh given.%s",
                 figure(sum.unservedEssentialWh() / outages),
                 figure(sum.wantedNiceWh() / outages),
-                figure(sum.servedNiceWh() / outages));
+                figure(sum.servedNiceWh() / outages),
+                sum.gridServedWh() > 0
+                        ? " While it was back, the grid fed essential loads with "
+                                + figure(sum.gridServedWh() / outages) + " Wh, which are not in the table."
+                        : "");
     }
 
     private Table table() {

@@ -1,17 +1,16 @@
 package tideover.app.report;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.function.ToDoubleFunction;
-import org.jspecify.annotations.Nullable;
 import tideover.engine.answer.Answer;
 import tideover.engine.answer.ProvenRig;
 import tideover.engine.answer.Question;
 import tideover.engine.load.Load;
 import tideover.engine.outage.Outage;
 import tideover.engine.proof.CarriedShare;
+import tideover.engine.proof.Ending;
 import tideover.engine.proof.Ledger;
 import tideover.engine.proof.Lift;
 import tideover.engine.proof.Proof;
@@ -36,7 +35,6 @@ import tools.jackson.databind.node.ObjectNode;
  */
 public final class JsonAnswer {
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
-    private static final MathContext DIGITS = new MathContext(10);
 
     private JsonAnswer() {}
 
@@ -48,7 +46,7 @@ public final class JsonAnswer {
         root.put("weather_years", answer.years());
         root.put("confirm_seed", answer.options().confirmSeed());
         root.put("confirm_weather_years", answer.options().confirmYears());
-        number(root, "step_minutes", 60.0 / answer.options().stepsPerHour());
+        Json.number(root, "step_minutes", 60.0 / answer.options().stepsPerHour());
         root.put("weather_source", answer.weather());
         root.set("question", question(answer.question()));
         root.put("answer", Words.sentence(answer));
@@ -81,28 +79,28 @@ public final class JsonAnswer {
         node.put("about", question.about());
         ObjectNode place = node.putObject("place");
         place.put("name", question.place().name());
-        number(place, "latitude_deg", question.place().latDeg());
-        number(place, "longitude_deg", question.place().lonDeg());
-        number(place, "height_m", question.place().elevM());
-        number(place, "zone_h", question.place().zoneH());
+        Json.number(place, "latitude_deg", question.place().latDeg());
+        Json.number(place, "longitude_deg", question.place().lonDeg());
+        Json.number(place, "height_m", question.place().elevM());
+        Json.number(place, "zone_h", question.place().zoneH());
         Outage outage = question.outage();
         ObjectNode asked = node.putObject("outage");
         ArrayNode months = asked.putArray("months");
         Words.winterFirst(outage.months()).forEach(months::add);
         asked.put("hours", outage.hours());
-        number(asked, "target_share", outage.targetShare());
-        number(asked, "charge_at_start_share", outage.chargeAtStart());
+        Json.number(asked, "target_share", outage.targetShare());
+        Json.number(asked, "charge_at_start_share", outage.chargeAtStart());
         asked.put("panels_out_after_h", outage.panelsOutAfterHours());
-        number(asked, "keep_back_share", outage.keepBack());
-        number(node, "panel_tilt_deg", question.mount().tiltDeg());
-        number(node, "panel_azimuth_deg", question.mount().azimuthDeg());
+        Json.number(asked, "keep_back_share", outage.keepBack());
+        Json.number(node, "panel_tilt_deg", question.mount().tiltDeg());
+        Json.number(node, "panel_azimuth_deg", question.mount().azimuthDeg());
         ArrayNode loads = node.putArray("loads");
         for (Load load : question.loads()) {
             ObjectNode one = loads.addObject();
             one.put("name", load.name());
             one.put("supply", load.supply().words());
-            number(one, "running_w", load.runningW());
-            number(one, "wanted_wh_per_day", load.wantedWhPerDay());
+            Json.number(one, "running_w", load.runningW());
+            Json.number(one, "wanted_wh_per_day", load.wantedWhPerDay());
             one.put("essential", load.essential());
             one.put("need", load.owed());
         }
@@ -128,10 +126,12 @@ public final class JsonAnswer {
         price.put("parts_cents", rig.price().partsCents());
         price.put("small_parts_allowance_cents", rig.price().smallPartsCents());
         price.put("total_cents", rig.price().totalCents());
-        number(node, "mass_kg", rig.rig().massKg());
-        number(node, "usable_wh", rig.proof().figures().capacityWh());
-        number(node, "array_rated_w", rig.proof().figures().arrayRatedW());
-        number(node, "controller_limit_w", rig.proof().figures().controllerMaxW());
+        Json.number(node, "mass_kg", rig.rig().massKg());
+        Json.number(node, "usable_wh", rig.proof().figures().capacityWh());
+        Json.number(node, "array_rated_w", rig.proof().figures().arrayRatedW());
+        Json.number(node, "controller_limit_w", rig.proof().figures().controllerMaxW());
+        JsonBattery.put(node, rig);
+        JsonStarts.put(node, rig);
         findings(node, rig.findings());
         proof(node, rig.proof());
         node.set("carried_share_confirmed", rig.confirmed() == null ? NODES.nullNode() : share(rig.confirmed()));
@@ -145,9 +145,9 @@ public final class JsonAnswer {
             one.put("rule", finding.rule());
             one.put("verdict", finding.verdict().name().toLowerCase(Locale.ROOT));
             one.put("unit", finding.unit());
-            number(one, "value", finding.value());
-            number(one, "limit", finding.limit());
-            number(one, "margin", finding.margin());
+            Json.number(one, "value", finding.value());
+            Json.number(one, "limit", finding.limit());
+            Json.number(one, "margin", finding.margin());
             one.put("sentence", finding.sentence());
             one.put("basis", finding.basis().words());
             one.put("source", finding.source());
@@ -160,9 +160,9 @@ public final class JsonAnswer {
         node.set("carried_share_coldest_days", share(proof.coldest()));
         TideLine tide = proof.tideLine();
         ObjectNode carried = node.putObject("hours_carried");
-        number(carried, "worst_h", proof.worstHours());
-        number(carried, "one_in_20_h", proof.oneIn20Hours());
-        number(carried, "median_h", proof.medianHours());
+        Json.number(carried, "worst_h", proof.worstHours());
+        Json.number(carried, "one_in_20_h", proof.oneIn20Hours());
+        Json.number(carried, "median_h", proof.medianHours());
         carried.put("asked_h", tide.askedHours());
         carried.put("cap_h", tide.capHours());
         ObjectNode line = node.putObject("tide_line_by_week");
@@ -185,6 +185,7 @@ public final class JsonAnswer {
                 kept.add(proof.starts().carried(month, hour));
             }
         }
+        endings(node.putArray("endings"), proof);
         node.set("energy_per_outage", energy(proof.energy(), proof.share().outages()));
         ObjectNode binding = node.putObject("binding_limit");
         lift(binding, proof.binding());
@@ -194,31 +195,57 @@ public final class JsonAnswer {
         node.set("median_outage", trace(proof.median()));
     }
 
+    private static void endings(ArrayNode node, Proof proof) {
+        for (Map.Entry<Ending, Integer> ending : Words.mostFrequent(proof.endings())) {
+            ObjectNode one = node.addObject();
+            one.put("reason", reason(ending.getKey()));
+            one.put("words", ending.getKey().words());
+            one.put("outages", ending.getValue());
+        }
+    }
+
+    /** Names that programs may rely on. */
+    private static String reason(Ending ending) {
+        return switch (ending) {
+            case EMPTY -> "empty";
+            case VOLTS -> "volts_under_cut_off";
+            case CURRENT -> "over_current_limit";
+            case START -> "start_not_given";
+            case FROZEN -> "frozen";
+            case CHARGED_COLD -> "charged_below_freezing";
+        };
+    }
+
     private static void lift(ObjectNode node, Lift lift) {
         node.put("limit", lift.limit());
         node.put("change", lift.words());
-        number(node, "share_gain", lift.shareGain());
-        number(node, "mean_hours_gain_h", lift.meanHoursGain());
+        Json.number(node, "share_gain", lift.shareGain());
+        Json.number(node, "mean_hours_gain_h", lift.meanHoursGain());
     }
 
     private static ObjectNode energy(Ledger sum, double count) {
         ObjectNode node = NODES.objectNode();
-        number(node, "panels_could_give_wh", sum.inWh() / count);
-        number(node, "served_essential_wh", sum.servedEssentialWh() / count);
-        number(node, "unserved_essential_wh", sum.unservedEssentialWh() / count);
-        number(node, "served_nice_to_have_wh", sum.servedNiceWh() / count);
-        number(node, "wanted_nice_to_have_wh", sum.wantedNiceWh() / count);
-        number(node, "controller_loss_wh", sum.controllerLossWh() / count);
-        number(node, "controller_current_limit_wh", sum.controllerLimitWh() / count);
-        number(node, "store_charge_limit_wh", sum.chargeLimitWh() / count);
-        number(node, "no_room_in_store_wh", sum.noRoomWh() / count);
-        number(node, "charge_loss_wh", sum.chargeLossWh() / count);
-        number(node, "discharge_loss_wh", sum.dischargeLossWh() / count);
-        number(node, "inverter_loss_wh", sum.inverterLossWh() / count);
-        number(node, "inverter_standing_wh", sum.standingWh() / count);
-        number(node, "outlet_loss_wh", sum.outletLossWh() / count);
-        number(node, "store_at_start_wh", sum.startWh() / count);
-        number(node, "store_at_end_wh", sum.endWh() / count);
+        Json.number(node, "panels_could_give_wh", sum.inWh() / count);
+        Json.number(node, "help_wh", sum.helpInWh() / count);
+        Json.number(node, "controller_gives_wh", sum.onBusWh() / count);
+        Json.number(node, "served_essential_wh", sum.servedEssentialWh() / count);
+        Json.number(node, "unserved_essential_wh", sum.unservedEssentialWh() / count);
+        Json.number(node, "served_nice_to_have_wh", sum.servedNiceWh() / count);
+        Json.number(node, "wanted_nice_to_have_wh", sum.wantedNiceWh() / count);
+        Json.number(node, "controller_loss_wh", sum.controllerLossWh() / count);
+        Json.number(node, "controller_current_limit_wh", sum.controllerLimitWh() / count);
+        Json.number(node, "store_charge_limit_wh", sum.chargeLimitWh() / count);
+        Json.number(node, "no_room_in_store_wh", sum.noRoomWh() / count);
+        Json.number(node, "heater_wh", sum.heaterWh() / count);
+        Json.number(node, "self_discharge_wh", sum.selfDischargeWh() / count);
+        Json.number(node, "charge_loss_wh", sum.chargeLossWh() / count);
+        Json.number(node, "discharge_loss_wh", sum.dischargeLossWh() / count);
+        Json.number(node, "inverter_loss_wh", sum.inverterLossWh() / count);
+        Json.number(node, "inverter_standing_wh", sum.standingWh() / count);
+        Json.number(node, "outlet_loss_wh", sum.outletLossWh() / count);
+        Json.number(node, "served_by_returned_grid_wh", sum.gridServedWh() / count);
+        Json.number(node, "store_at_start_wh", sum.startWh() / count);
+        Json.number(node, "store_at_end_wh", sum.endWh() / count);
         return node;
     }
 
@@ -226,30 +253,35 @@ public final class JsonAnswer {
         ObjectNode node = NODES.objectNode();
         node.put("began", Words.moment(trace.startHour()));
         node.put("start_hour_of_weather_years", trace.startHour());
-        number(node, "hours_carried_h", trace.hoursCarried());
-        number(node, "step_h", trace.stepHours());
-        number(node, "capacity_wh", trace.capacityWh());
+        Json.number(node, "hours_carried_h", trace.hoursCarried());
+        node.put("ending", trace.ending() == null ? null : reason(trace.ending()));
+        Json.number(node, "step_h", trace.stepHours());
+        Json.number(node, "capacity_wh", trace.capacityWh());
         column(node, "air_degc", trace, TraceStep::airDegC);
+        column(node, "battery_degc", trace, TraceStep::batteryDegC);
         column(node, "panels_could_give_w", trace, TraceStep::arrayW);
+        column(node, "help_w", trace, TraceStep::helpW);
         column(node, "essential_served_w", trace, TraceStep::essentialServedW);
         column(node, "essential_unserved_w", trace, TraceStep::essentialUnservedW);
         column(node, "nice_to_have_served_w", trace, TraceStep::niceServedW);
+        column(node, "heater_w", trace, TraceStep::heaterW);
+        column(node, "self_discharge_w", trace, TraceStep::selfW);
         column(node, "stored_wh", trace, TraceStep::storedWh);
         return node;
     }
 
     private static void column(ObjectNode node, String name, Trace trace, ToDoubleFunction<TraceStep> figure) {
         ArrayNode column = node.putArray(name);
-        trace.steps().forEach(step -> column.add(cut(figure.applyAsDouble(step))));
+        trace.steps().forEach(step -> column.add(Json.cut(figure.applyAsDouble(step))));
     }
 
     private static ObjectNode share(CarriedShare share) {
         ObjectNode node = NODES.objectNode();
         node.put("outages", share.outages());
         node.put("carried", share.carried());
-        number(node, "share", share.share());
-        number(node, "interval_90_low", share.low());
-        number(node, "interval_90_high", share.high());
+        Json.number(node, "share", share.share());
+        Json.number(node, "interval_90_low", share.low());
+        Json.number(node, "interval_90_high", share.high());
         node.put("interval_basis", share.interval().words());
         return node;
     }
@@ -262,8 +294,8 @@ public final class JsonAnswer {
             one.put("id", rated.rig().id());
             one.put("rig", rated.rig().words());
             one.put("total_cents", rated.price().totalCents());
-            number(one, "share", rated.share());
-            number(one, "mass_kg", rated.rig().massKg());
+            Json.number(one, "share", rated.share());
+            Json.number(one, "mass_kg", rated.rig().massKg());
         }
         return all;
     }
@@ -287,25 +319,8 @@ public final class JsonAnswer {
     private static ArrayNode numbers(Series series) {
         ArrayNode all = NODES.arrayNode();
         for (int i = 0; i < series.length(); i++) {
-            all.add(cut(series.at(i)));
+            all.add(Json.cut(series.at(i)));
         }
         return all;
-    }
-
-    private static void number(ObjectNode node, String name, double value) {
-        BigDecimal cut = cut(value);
-        if (cut == null) {
-            node.putNull(name);
-        } else {
-            node.put(name, cut);
-        }
-    }
-
-    private static @Nullable BigDecimal cut(double value) {
-        if (Double.isNaN(value) || Double.isInfinite(value)) {
-            return null;
-        }
-        BigDecimal cut = new BigDecimal(value).round(DIGITS).stripTrailingZeros();
-        return cut.scale() < 0 ? cut.setScale(0) : cut;
     }
 }

@@ -10,6 +10,8 @@ import tideover.engine.answer.ProvenRig;
 import tideover.engine.answer.Question;
 import tideover.engine.part.Condition;
 import tideover.engine.part.Listing;
+import tideover.engine.part.RatedStore;
+import tideover.engine.part.Store;
 import tideover.engine.proof.Ledger;
 import tideover.engine.proof.Proof;
 import tideover.engine.proof.Trace;
@@ -45,7 +47,7 @@ public final class TextAnswer {
         wrapped("", Words.sentence(answer));
         ProvenRig rig = answer.rig();
         if (rig != null) {
-            proof(rig.proof());
+            proof(rig);
             parts(rig);
             energy(rig.proof());
         }
@@ -66,7 +68,8 @@ public final class TextAnswer {
                 version));
     }
 
-    private void proof(Proof proof) {
+    private void proof(ProvenRig rig) {
+        Proof proof = rig.proof();
         line("");
         row("Storm starts", "darkest twentieth of days " + Words.share(proof.darkest(), proof.years()));
         row("", "coldest twentieth of days " + Words.share(proof.coldest(), proof.years()));
@@ -76,12 +79,18 @@ public final class TextAnswer {
                 "Without a failure",
                 Words.monthsWithoutFailure(proof) + " (none in " + proof.years()
                         + (proof.years() == 1 ? " year)" : " years)"));
+        if (!proof.endings().isEmpty()) {
+            row("Why some failed", Words.endings(proof));
+        }
         row("What binds", Words.binds(proof));
-        row("Worst outage", outage(proof.worst()));
-        row("Median outage", outage(proof.median()));
+        rig.hardestStart()
+                .ifPresent(start ->
+                        row("Hardest start", StartWords.of(start, rig.rig().store())));
+        row("Worst outage", outage(proof.worst(), rig.rig().store()));
+        row("Median outage", outage(proof.median(), rig.rig().store()));
     }
 
-    private static String outage(Trace trace) {
+    private static String outage(Trace trace, Store store) {
         double lowest = trace.ledger().startWh();
         for (var step : trace.steps()) {
             lowest = Math.min(lowest, step.storedWh());
@@ -89,13 +98,17 @@ public final class TextAnswer {
         boolean toTheEnd = trace.hoursCarried() >= trace.steps().size() * trace.stepHours();
         return String.format(
                 Locale.ROOT,
-                "began %s; %s, store down to %.0f %%",
+                "began %s; %s, store down to %.0f %%%s",
                 Words.moment(trace.startHour()),
                 toTheEnd
                         ? "carried to the end"
                         : String.format(
-                                Locale.ROOT, "short from %.1f h on", Math.floor(trace.hoursCarried() * 10) / 10),
-                Math.floor(100 * Math.max(0, lowest) / trace.capacityWh()));
+                                Locale.ROOT,
+                                "short from %.1f h on%s",
+                                Math.floor(trace.hoursCarried() * 10) / 10,
+                                Words.because(trace)),
+                Math.floor(100 * Math.max(0, lowest) / trace.capacityWh()),
+                store instanceof RatedStore ? " of full" : "");
     }
 
     private void parts(ProvenRig rig) {
@@ -127,6 +140,12 @@ public final class TextAnswer {
                 "      %-50s %12s  allowance of the plan",
                 "small parts",
                 Words.money(rig.price().smallPartsCents(), question.currency())));
+        if (rig.rig().store() instanceof RatedStore store) {
+            wrapped("  Battery: ", BatteryWords.what(store) + "; " + BatteryWords.warmth(store, rig.proof()) + ".");
+        }
+        if (rig.cost() != null) {
+            wrapped("  Its cost: ", BatteryWords.cost(rig.cost(), question.currency()) + ".");
+        }
     }
 
     private void energy(Proof proof) {
@@ -134,6 +153,7 @@ public final class TextAnswer {
         double count = proof.share().outages();
         heading("Energy of the mean outage, Wh");
         amount("the panels could give", sum.inWh() / count);
+        amountIfAny("from an engine, the returned grid or a battery brought", sum.helpInWh() / count);
         amount("served, essential", sum.servedEssentialWh() / count);
         amount(
                 "served, nice to have (of " + whole(sum.wantedNiceWh() / count) + " wanted)",
@@ -142,12 +162,15 @@ public final class TextAnswer {
         amount("cut off by the controller's current", sum.controllerLimitWh() / count);
         amount("cut off by the store's charging current", sum.chargeLimitWh() / count);
         amount("no room in the store", sum.noRoomWh() / count);
+        amountIfAny("drawn by the battery's heater", sum.heaterWh() / count);
+        amountIfAny("lost in the battery with time", sum.selfDischargeWh() / count);
         amount("lost charging", sum.chargeLossWh() / count);
         amount("lost discharging", sum.dischargeLossWh() / count);
         amount("lost in the inverter", sum.inverterLossWh() / count);
         amount("inverter's standing draw", sum.standingWh() / count);
         amount("lost in outlet converters", sum.outletLossWh() / count);
         amount("taken from the store, start less end", (sum.startWh() - sum.endWh()) / count);
+        amountIfAny("beside all this, essential loads fed by the grid", sum.gridServedWh() / count);
     }
 
     private void shortlist(Shortlist list) {
@@ -208,12 +231,19 @@ public final class TextAnswer {
         }
     }
 
+    private void amountIfAny(String name, double wh) {
+        if (wh > 0) {
+            amount(name, wh);
+        }
+    }
+
     private void amount(String name, double wh) {
         line(String.format(Locale.ROOT, "  %-48s %8s", name, whole(wh)));
     }
 
+    /** What is there but less than half of one is not called nothing. */
     private static String whole(double wh) {
-        return String.format(Locale.ROOT, "%,.0f", wh == 0 ? 0.0 : wh);
+        return wh > 0 && wh < 0.5 ? "<1" : String.format(Locale.ROOT, "%,.0f", wh == 0 ? 0.0 : wh);
     }
 
     private void row(String name, String value) {

@@ -2,50 +2,79 @@ package tideover.app.report;
 
 import java.io.IOException;
 import java.io.Writer;
+import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import tideover.engine.proof.Trace;
 import tideover.engine.proof.TraceStep;
 import tideover.engine.quantity.ModelYear;
 
-/** One walked outage as CSV: a row a step, flows, losses and the store, so that anybody can add it up. */
+/**
+ * One walked outage as CSV: a row a step, flows, losses and the store, so that anybody can add it up. What each column
+ * holds is told in docs/trace-file.md.
+ */
 public final class TraceCsv {
-    private static final String HEADER = "outage_hour,weather_year,month,day,hour,air_c,panels_out,panels_could_give_w,"
-            + "controller_gives_w,controller_loss_w,controller_current_limit_w,store_charge_limit_w,no_room_in_store_w,"
-            + "essential_served_w,essential_unserved_w,nice_to_have_served_w,inverter_loss_w,outlet_loss_w,"
-            + "inverter_standing_w,charge_loss_w,discharge_loss_w,stored_wh";
+    private static final List<Column> COLUMNS = List.of(
+            new Column("outage_hour", step -> fixed(4, step.hour())),
+            new Column("weather_year", step -> String.valueOf(step.weatherHour() / ModelYear.HOURS + 1)),
+            new Column("month", step -> String.valueOf(ModelYear.monthOfDay(day(step)) + 1)),
+            new Column(
+                    "day", step -> String.valueOf(day(step) - ModelYear.firstDay(ModelYear.monthOfDay(day(step))) + 1)),
+            new Column("hour", step -> String.valueOf(step.weatherHour() % 24)),
+            new Column("air_c", step -> fixed(2, step.airDegC())),
+            new Column("battery_c", step -> fixed(2, step.batteryDegC())),
+            new Column("panels_out", step -> step.panelsOut() ? "yes" : "no"),
+            figure("panels_could_give_w", TraceStep::arrayW),
+            figure("controller_gives_w", TraceStep::onBusW),
+            figure("help_w", TraceStep::helpW),
+            figure("controller_loss_w", TraceStep::controllerLossW),
+            figure("controller_current_limit_w", TraceStep::controllerLimitW),
+            figure("store_charge_limit_w", TraceStep::chargeLimitW),
+            figure("no_room_in_store_w", TraceStep::noRoomW),
+            figure("essential_served_w", TraceStep::essentialServedW),
+            figure("essential_unserved_w", TraceStep::essentialUnservedW),
+            figure("nice_to_have_served_w", TraceStep::niceServedW),
+            figure("inverter_loss_w", TraceStep::inverterLossW),
+            figure("outlet_loss_w", TraceStep::outletLossW),
+            figure("inverter_standing_w", TraceStep::standingW),
+            figure("heater_w", TraceStep::heaterW),
+            figure("self_discharge_w", TraceStep::selfW),
+            figure("charge_loss_w", TraceStep::chargeLossW),
+            figure("discharge_loss_w", TraceStep::dischargeLossW),
+            figure("stored_wh", TraceStep::storedWh));
 
     private TraceCsv() {}
 
+    /** A column: its name, and what stands in it. */
+    private record Column(String name, Function<TraceStep, String> cell) {}
+
+    private static Column figure(String name, ToDoubleFunction<TraceStep> figure) {
+        return new Column(name, step -> fixed(6, figure.applyAsDouble(step)));
+    }
+
+    /** Names of the columns, in their order. */
+    public static List<String> columns() {
+        return COLUMNS.stream().map(Column::name).toList();
+    }
+
     public static void write(Trace trace, Writer out) throws IOException {
-        out.write(HEADER + "\n");
+        out.write(String.join(",", columns()) + "\n");
         for (TraceStep step : trace.steps()) {
-            int day = step.weatherHour() / 24 % ModelYear.DAYS;
-            int month = ModelYear.monthOfDay(day);
-            out.write(String.format(
-                    Locale.ROOT,
-                    "%.4f,%d,%d,%d,%d,%.2f,%s,%.6f,%.6f,%.6f,%.6f,%.6f,%.6f,%.6f,%.6f,%.6f,%.6f,%.6f,%.6f,%.6f,%.6f,%.6f\n",
-                    step.hour(),
-                    step.weatherHour() / ModelYear.HOURS + 1,
-                    month + 1,
-                    day - ModelYear.firstDay(month) + 1,
-                    step.weatherHour() % 24,
-                    step.airDegC(),
-                    step.panelsOut() ? "yes" : "no",
-                    step.arrayW(),
-                    step.onBusW(),
-                    step.controllerLossW(),
-                    step.controllerLimitW(),
-                    step.chargeLimitW(),
-                    step.noRoomW(),
-                    step.essentialServedW(),
-                    step.essentialUnservedW(),
-                    step.niceServedW(),
-                    step.inverterLossW(),
-                    step.outletLossW(),
-                    step.standingW(),
-                    step.chargeLossW(),
-                    step.dischargeLossW(),
-                    step.storedWh()));
+            out.write(String.join(
+                            ",",
+                            COLUMNS.stream()
+                                    .map(column -> column.cell().apply(step))
+                                    .toList())
+                    + "\n");
         }
+    }
+
+    private static int day(TraceStep step) {
+        return step.weatherHour() / 24 % ModelYear.DAYS;
+    }
+
+    private static String fixed(int decimals, double value) {
+        return String.format(Locale.ROOT, "%." + decimals + "f", value);
     }
 }

@@ -3,14 +3,17 @@ package tideover.app.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Collectors;
 import tideover.engine.answer.Answer;
 import tideover.engine.answer.ProvenRig;
 import tideover.engine.answer.Question;
 import tideover.engine.proof.CarriedShare;
+import tideover.engine.proof.Ending;
 import tideover.engine.proof.Lift;
 import tideover.engine.proof.Proof;
 import tideover.engine.proof.TideLine;
+import tideover.engine.proof.Trace;
 import tideover.engine.quantity.ModelYear;
 import tideover.engine.search.Rated;
 import tideover.engine.search.Shortlist;
@@ -155,6 +158,32 @@ public final class Words {
                         "%.0f to %.0f h, by the hour in which it begins",
                         Math.floor(least),
                         Math.floor(most));
+    }
+
+    /** Why the outages that failed did, most frequent first; empty where none failed. */
+    static String endings(Proof proof) {
+        int failed = proof.endings().values().stream().mapToInt(count -> count).sum();
+        return mostFrequent(proof.endings()).stream()
+                .map(ending -> String.format(
+                        Locale.ROOT,
+                        "%s (%s)",
+                        ending.getKey().words(),
+                        ending.getValue() == failed
+                                ? "all " + String.format(Locale.ROOT, "%,d", failed)
+                                : String.format(Locale.ROOT, "%,d of %,d", ending.getValue(), failed)))
+                .collect(Collectors.joining("; "));
+    }
+
+    /** Why an outage failed, such as ", because a motor could not be started"; empty where it did not. */
+    static String because(Trace trace) {
+        return trace.ending() == null ? "" : ", because " + trace.ending().words();
+    }
+
+    /** Those that are equally frequent stay in the engine's order. */
+    static List<Map.Entry<Ending, Integer>> mostFrequent(Map<Ending, Integer> endings) {
+        return endings.entrySet().stream()
+                .sorted(Map.Entry.<Ending, Integer>comparingByValue().reversed())
+                .toList();
     }
 
     /** Which limit binds, and what lifting it gains. */

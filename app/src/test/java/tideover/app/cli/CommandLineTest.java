@@ -48,8 +48,9 @@ class CommandLineTest {
             "limit",
             "margin");
 
-    private static final String UNIT = "(.*_)?(w|wh|wh_per_day|h|hours|minutes|deg|degc|m|km|kg|cents|share|kwh_m2_day)"
-            + "|start_hour_of_weather_years";
+    private static final String UNIT =
+            "(.*_)?(w|wh|wh_per_day|h|hours|minutes|s|years|deg|degc|m|km|kg|v|a|va|ah|ohm|kwh|cents|cents_per_year|cents_per_kwh|ratio|share|kwh_m2_day)"
+                    + "|start_hour_of_weather_years";
 
     @TempDir
     private static Path folder;

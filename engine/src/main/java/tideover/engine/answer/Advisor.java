@@ -12,6 +12,7 @@ import tideover.engine.proof.Proof;
 import tideover.engine.proof.Prover;
 import tideover.engine.proof.Trace;
 import tideover.engine.proof.TraceChecker;
+import tideover.engine.quantity.Series;
 import tideover.engine.quantity.Workers;
 import tideover.engine.rig.Rig;
 import tideover.engine.rig.RuleBook;
@@ -172,7 +173,19 @@ public final class Advisor {
         checked(proof.worst(), rig);
         checked(proof.median(), rig);
         List<Finding> findings = RuleBook.findings(rig, question.loads(), site(question));
-        return new ProvenRig(rig, Price.of(rig, question.allowances()), findings, proof, confirmed);
+        return new ProvenRig(
+                rig,
+                Price.of(rig, question.allowances()),
+                findings,
+                proof,
+                confirmed,
+                JudgedStart.of(rig, question.loads()),
+                StandbyCost.of(rig, meanRoomDegC()));
+    }
+
+    private double meanRoomDegC() {
+        Series roomDegC = Room.degC(question.batteryRoom(), sky.weather());
+        return roomDegC.sum() / roomDegC.length();
     }
 
     /** No trace leaves here that the independent checker has not passed. */

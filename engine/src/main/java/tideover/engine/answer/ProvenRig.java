@@ -1,6 +1,7 @@
 package tideover.engine.answer;
 
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.proof.CarriedShare;
 import tideover.engine.proof.Proof;
@@ -13,14 +14,24 @@ import tideover.engine.wiring.Price;
  *
  * @param findings  what the rule book says of it
  * @param confirmed the carried share on the confirming seed; null where the weather cannot be drawn again
+ * @param starts    every start of motors that may come
+ * @param cost      what its batteries cost over the years; null where that cannot be told
  */
 public record ProvenRig(
         Rig rig,
         Price price,
         List<Finding> findings,
         Proof proof,
-        @Nullable CarriedShare confirmed) {
+        @Nullable CarriedShare confirmed,
+        List<JudgedStart> starts,
+        @Nullable StandbyCost cost) {
     public ProvenRig {
         findings = List.copyOf(findings);
+        starts = List.copyOf(starts);
+    }
+
+    /** The start that leaves least; empty where nothing spins up. */
+    public Optional<JudgedStart> hardestStart() {
+        return JudgedStart.hardest(starts);
     }
 }
