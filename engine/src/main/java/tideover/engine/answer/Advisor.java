@@ -41,6 +41,9 @@ public final class Advisor {
     private final Sky sky;
     private @Nullable Sky confirming;
 
+    /** By the seed of their sky; each keeps what its years make of panels and batteries. */
+    private final Map<Long, Prover> provers = new HashMap<>();
+
     /** What the confirming years said of each rig asked about, by its id. */
     private final Map<String, CarriedShare> confirmed = new HashMap<>();
 
@@ -216,6 +219,10 @@ public final class Advisor {
     }
 
     private Prover prover(Sky under) {
+        return provers.computeIfAbsent(under.seed(), seed -> newProver(under));
+    }
+
+    private Prover newProver(Sky under) {
         return new Prover(
                 under.weather(),
                 under.plane(),

@@ -1,5 +1,6 @@
 package tideover.engine.part;
 
+import tideover.engine.battery.CellTraits;
 import tideover.engine.battery.Chemistry;
 import tideover.engine.quantity.Require;
 import tideover.engine.why.Stated;
@@ -119,6 +120,22 @@ public record RatedStore(
         public static Worth measured(double share) {
             return new Worth(MEASURED_LEAST * share, share);
         }
+    }
+
+    /** A label worth less than this is that of a worn or doubtful battery. Common practice, no source. */
+    private static final double SOUND_WORTH = 0.9;
+
+    /**
+     * Resistance to reckon with, half full at 25 degC, ohm: the sheet's; else the chemistry's usual one, and the high end of
+     * what is met with for a label that is not worth much, since resistance grows as capacity goes.
+     */
+    public double ohm() {
+        if (!Double.isNaN(innerOhm)) {
+            return innerOhm;
+        }
+        CellTraits traits = chemistry.traits();
+        double times = worth.least() < SOUND_WORTH ? traits.mostOhmAh() / traits.ohmAh() : 1;
+        return times * traits.innerOhm(nominalV, capacity.ratedAh());
     }
 
     @Override

@@ -43,9 +43,7 @@ record CellBank(
         WellFit fit = TwoWells.fit(ratings(store), traits.fallback());
         int cells = traits.cells(store.nominalV());
         Curve openV = traits.openVByFill().times(cells);
-        double innerOhm = Double.isNaN(store.innerOhm())
-                ? traits.innerOhm(store.nominalV(), store.capacity().ratedAh())
-                : store.innerOhm();
+        double innerOhm = store.ohm();
         double cutOffV = Double.isNaN(store.guard().cutOffV())
                 ? cells * traits.cutOffV()
                 : store.guard().cutOffV();

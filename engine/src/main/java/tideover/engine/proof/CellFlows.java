@@ -16,27 +16,22 @@ final class CellFlows {
     final FlowArrays nice;
 
     double[] arrayW = {};
-    double[] degC = {};
-    double[] ohm = {};
-    double[] chargeA = {};
-    double[] dischargeA = {};
-    double[] floorWh = {};
-    double[] freezeWh = {};
-    double[] selfW = {};
-    double[] heaterW = {};
-    double[] absorbV = {};
-    double[] harmed = {};
+    final CellClimate.Hours climate = new CellClimate.Hours();
 
     /** Amps of the whole array held at even steps of store volts; empty where the controller seeks the best point. */
     double[][] heldA = {};
 
     private final Series sunPerRatedW;
     private final double arrayRatedW;
-    private final CellClimate climate;
+    private final CellClimate climateOfYears;
     private final @Nullable HeldArray held;
 
     CellFlows(
-            BusDemand demand, Series sunPerRatedW, double arrayRatedW, CellClimate climate, @Nullable HeldArray held) {
+            BusDemand demand,
+            Series sunPerRatedW,
+            double arrayRatedW,
+            CellClimate climateOfYears,
+            @Nullable HeldArray held) {
         this.stepsPerHour = demand.stepsPerHour();
         this.stepHours = 1.0 / stepsPerHour;
         this.stepsPerDay = demand.stepsPerDay();
@@ -44,7 +39,7 @@ final class CellFlows {
         this.nice = new FlowArrays(stepsPerDay, demand::nice);
         this.sunPerRatedW = sunPerRatedW;
         this.arrayRatedW = arrayRatedW;
-        this.climate = climate;
+        this.climateOfYears = climateOfYears;
         this.held = held;
     }
 
@@ -55,16 +50,7 @@ final class CellFlows {
         for (int hour = 0; hour < hours; hour++) {
             arrayW[hour] *= arrayRatedW;
         }
-        degC = copy(climate.degC(), first, hours, degC);
-        ohm = copy(climate.ohm(), first, hours, ohm);
-        chargeA = copy(climate.chargeA(), first, hours, chargeA);
-        dischargeA = copy(climate.dischargeA(), first, hours, dischargeA);
-        floorWh = copy(climate.floorWh(), first, hours, floorWh);
-        freezeWh = copy(climate.freezeWh(), first, hours, freezeWh);
-        selfW = copy(climate.selfW(), first, hours, selfW);
-        heaterW = copy(climate.heaterW(), first, hours, heaterW);
-        absorbV = copy(climate.absorbV(), first, hours, absorbV);
-        harmed = copy(climate.harmed(), first, hours, harmed);
+        climateOfYears.fill(first, hours, climate);
         if (held != null) {
             if (heldA.length == 0) {
                 heldA = new double[held.amps().size()][];

@@ -24,6 +24,7 @@ final class CellWalk implements Walk {
     private static final int MOST_SPANS = 200;
 
     private final CellFlows flows;
+    private final CellClimate.Hours climate;
     private final CellRig rig;
     private final @Nullable StartFloors starts;
     private final @Nullable Relief relief;
@@ -64,6 +65,7 @@ final class CellWalk implements Walk {
             Outage outage,
             boolean niceWanted) {
         this.flows = flows;
+        this.climate = flows.climate;
         this.rig = rig;
         this.starts = starts;
         this.relief = relief;
@@ -149,7 +151,7 @@ final class CellWalk implements Walk {
         boolean served = letOn(gridOn, ofDay);
         double essentialW = gridOn ? 0 : flows.essential.busW[ofDay];
         double niceW = gridOn || !served || !niceWanted ? 0 : flows.nice.busW[ofDay];
-        double drawnW = served ? essentialW + flows.heaterW[hour] : 0;
+        double drawnW = served ? essentialW + climate.heaterW[hour] : 0;
         essentialHours = served || gridOn ? flows.stepHours : 0;
         niceHours = 0;
         double heatedHours = served ? flows.stepHours : 0;
@@ -161,7 +163,7 @@ final class CellWalk implements Walk {
             }
             double fill = firstWh / rig.firstWh;
             openV = CellRig.at(rig.openV, fill);
-            ohm = flows.ohm[hour] * CellRig.at(rig.ohmTimes, fill) + rig.leadOhm;
+            ohm = climate.ohm[hour] * CellRig.at(rig.ohmTimes, fill) + rig.leadOhm;
             double offeredW = offeredW(arrayW, drawnW);
             double limitedW = limitedW(offeredW, drawnW);
             double spareW = limitedW + reliefW - drawnW;
@@ -200,7 +202,7 @@ final class CellWalk implements Walk {
 
     /** What goes by itself with time; nothing once the first well is dry. */
     private void discharge(Ledger ledger) {
-        double lostWh = flows.selfW[hour] * flows.stepHours;
+        double lostWh = climate.selfW[hour] * flows.stepHours;
         double all = firstWh + boundWh;
         if (lostWh > 0 && firstWh > lostWh) {
             double kept = 1 - lostWh / all;
@@ -212,20 +214,20 @@ final class CellWalk implements Walk {
 
     /** Whether the store serves its loads in this step; what fails at the step's beginning fails here. */
     private boolean letOn(boolean gridOn, int ofDay) {
-        if (!dead && firstWh + boundWh < flows.freezeWh[hour]) {
+        if (!dead && firstWh + boundWh < climate.freezeWh[hour]) {
             dead = true;
             off = true;
             fail(Ending.FROZEN, gridOn);
         }
         if (off && !dead && (rig.comesBack || gridOn)) {
             double volts = CellRig.at(rig.openV, firstWh / rig.firstWh);
-            off = volts < rig.againV || firstWh <= flows.floorWh[hour];
+            off = volts < rig.againV || firstWh <= climate.floorWh[hour];
         }
         if (off) {
             fail(ending == null ? Ending.EMPTY : ending, gridOn);
             return false;
         }
-        if (starts != null && !gridOn && firstWh < starts.firstWh(flows.degC[hour], ofDay)) {
+        if (starts != null && !gridOn && firstWh < starts.firstWh(climate.degC[hour], ofDay)) {
             fail(Ending.START, false);
             return false;
         }
@@ -250,7 +252,7 @@ final class CellWalk implements Walk {
         }
         // Held at the store's volts, which its own current lifts: one look ahead is enough.
         double netA = flows.heldA(hour, openV) - drawnW / openV;
-        double volts = Math.min(flows.absorbV[hour], openV + netA * ohm);
+        double volts = Math.min(climate.absorbV[hour], openV + netA * ohm);
         return Math.min(arrayW, rig.controllerEff * volts * flows.heldA(hour, volts));
     }
 
@@ -261,8 +263,8 @@ final class CellWalk implements Walk {
         double volts = openV;
         if (ohm > 0 && offeredW > 0.8 * rig.controllerMaxA * openV) {
             double netA = Math.min(rig.controllerMaxA, offeredW / openV) - drawnW / openV;
-            double liftedV = openV + Math.min(netA, flows.chargeA[hour]) * ohm;
-            volts = Math.max(openV / 2, Math.min(liftedV, Math.max(openV, flows.absorbV[hour])));
+            double liftedV = openV + Math.min(netA, climate.chargeA[hour]) * ohm;
+            volts = Math.max(openV / 2, Math.min(liftedV, Math.max(openV, climate.absorbV[hour])));
         }
         return Math.min(offeredW, rig.controllerMaxA * volts);
     }
@@ -281,13 +283,13 @@ final class CellWalk implements Walk {
             forStoreW = spareW - niceTakenW;
         }
         double efficiency = CellRig.at(rig.chargeEff, all / rig.fullWh);
-        double mostA = dead || (off && !rig.sunRevives) ? 0 : flows.chargeA[hour];
+        double mostA = dead || (off && !rig.sunRevives) ? 0 : climate.chargeA[hour];
         if (ohm > 0) {
-            mostA = Math.max(0, Math.min(mostA, (flows.absorbV[hour] - openV) / ohm));
+            mostA = Math.max(0, Math.min(mostA, (climate.absorbV[hour] - openV) / ohm));
         }
         double mostW = (openV + mostA * ohm) * mostA;
         double intoW = Math.min(forStoreW, mostW);
-        if (intoW > 0 && flows.harmed[hour] > 0) {
+        if (intoW > 0 && climate.harmed[hour] > 0) {
             dead = true;
             failed = true;
             ending = ending == null ? Ending.CHARGED_COLD : ending;
@@ -346,11 +348,11 @@ final class CellWalk implements Walk {
         double extraW = !niceBarred && niceW > spareW && all > keepWh + tinyWh ? niceW - spareW : 0;
         double wantedW = gapW + extraW;
         double amps = ConstantPower.dischargeA(openV, ohm, wantedW);
-        boolean tooMuch = !(wantedW <= flows.dischargeA[hour] * openV * Gains.BREATH
-                || amps <= flows.dischargeA[hour] * Gains.BREATH);
+        boolean tooMuch = !(wantedW <= climate.dischargeA[hour] * openV * Gains.BREATH
+                || amps <= climate.dischargeA[hour] * Gains.BREATH);
         boolean tooLow = !(openV - amps * ohm >= rig.offV);
-        double floorWh = Math.max(rig.depthFloorWh, flows.freezeWh[hour]);
-        if (tooMuch || tooLow || firstWh < flows.floorWh[hour] || all < floorWh) {
+        double floorWh = Math.max(rig.depthFloorWh, climate.freezeWh[hour]);
+        if (tooMuch || tooLow || firstWh < climate.floorWh[hour] || all < floorWh) {
             return giveUp(extraW > 0, tooMuch ? Ending.CURRENT : tooLow ? Ending.VOLTS : Ending.EMPTY);
         }
         double takenW = openV * amps / rig.dischargeEff;
@@ -365,13 +367,13 @@ final class CellWalk implements Walk {
             hit = Ending.EMPTY;
         }
         double first = after(firstWh, all, takenW, span);
-        double least = flows.floorWh[hour];
+        double least = climate.floorWh[hour];
         if (rig.offV > 0 && CellRig.at(rig.openV, first / rig.firstWh) - amps * ohm < rig.offV) {
             double fill = rig.fillAt(rig.offV + wantedW / rig.offV * ohm);
             least = Math.max(least, Math.min(fill * rig.firstWh, firstWh));
         }
         if (first < least - tinyWh) {
-            hit = least > flows.floorWh[hour] ? Ending.VOLTS : Ending.EMPTY;
+            hit = least > climate.floorWh[hour] ? Ending.VOLTS : Ending.EMPTY;
             span = hoursUntil(least, all, takenW, span);
             first = after(firstWh, all, takenW, span);
         }
@@ -442,6 +444,6 @@ final class CellWalk implements Walk {
         ledger.inverterLossWh += nice.inverterLossW[ofDay] * niceHours;
         ledger.outletLossWh += nice.outletLossW[ofDay] * niceHours;
         ledger.standingWh += nice.standingW[ofDay] * niceHours;
-        ledger.heaterWh += flows.heaterW[hour] * heatedHours;
+        ledger.heaterWh += climate.heaterW[hour] * heatedHours;
     }
 }

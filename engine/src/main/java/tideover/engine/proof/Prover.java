@@ -32,7 +32,7 @@ public final class Prover {
 
     private final Weather weather;
     private final PlaneWeather plane;
-    private final Series roomDegC;
+    private final YearsShelf shelf;
     private final double noonHour;
     private final int stepsPerHour;
     private final long seed;
@@ -54,7 +54,7 @@ public final class Prover {
             Workers workers) {
         this.weather = weather;
         this.plane = plane;
-        this.roomDegC = roomDegC;
+        this.shelf = new YearsShelf(plane, roomDegC);
         this.noonHour = noonHour;
         this.stepsPerHour = stepsPerHour;
         this.seed = seed;
@@ -145,7 +145,7 @@ public final class Prover {
             double[] hours, double[] lowestWh, @Nullable Ending[] endings) {}
 
     private Setup setup(Rig rig, List<Load> loads, Outage outage) {
-        return Setup.of(rig, loads, plane, roomDegC, noonHour, stepsPerHour, outage);
+        return Setup.of(rig, loads, shelf, noonHour, stepsPerHour, outage);
     }
 
     private Starts walkAll(Setup setup, List<Integer> months, int capHours) {

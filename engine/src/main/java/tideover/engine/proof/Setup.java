@@ -6,9 +6,11 @@ import tideover.engine.battery.BatteryWarmth;
 import tideover.engine.electronics.Tracking;
 import tideover.engine.load.Load;
 import tideover.engine.outage.Outage;
+import tideover.engine.part.Battery;
 import tideover.engine.part.ControllerRating;
 import tideover.engine.part.RatedStore;
 import tideover.engine.quantity.Series;
+import tideover.engine.rig.Chosen;
 import tideover.engine.rig.Rig;
 import tideover.engine.rig.Sockets;
 
@@ -72,48 +74,32 @@ record Setup(
     }
 
     /**
-     * @param roomDegC temperature of the store's room, hour by hour
      * @param noonHour clock hour of solar noon
      */
-    static Setup of(
-            Rig rig,
-            List<Load> loads,
-            PlaneWeather plane,
-            Series roomDegC,
-            double noonHour,
-            int stepsPerHour,
-            Outage outage) {
+    static Setup of(Rig rig, List<Load> loads, YearsShelf shelf, double noonHour, int stepsPerHour, Outage outage) {
         BusDemand demand = BusDemand.of(rig, loads, noonHour, stepsPerHour);
         return new Setup(
                 rig,
                 RigFigures.of(rig),
                 demand,
                 Sockets.of(rig, loads).leavesInverterOn(rig),
-                ArraySun.of(rig).wattsPerRatedW(plane),
-                roomDegC,
+                shelf.wattsPerRatedW(rig),
+                shelf.roomDegC(),
                 outage,
                 rig.store() instanceof RatedStore store
-                        ? cells(rig, store, loads, plane, roomDegC, noonHour, stepsPerHour)
+                        ? cells(rig, store, loads, shelf, noonHour, stepsPerHour)
                         : null);
     }
 
     private static Cells cells(
-            Rig rig,
-            RatedStore store,
-            List<Load> loads,
-            PlaneWeather plane,
-            Series roomDegC,
-            double noonHour,
-            int stepsPerHour) {
+            Rig rig, RatedStore store, List<Load> loads, YearsShelf shelf, double noonHour, int stepsPerHour) {
         CellBank bank = CellBank.of(store);
-        RatedStore.Heater heater = store.heater();
-        BatteryWarmth warmth =
-                BatteryWarmth.of(roomDegC, store.unitKg(), store.chemistry(), heater.watts(), heater.holdsDegC());
+        BatteryWarmth warmth = shelf.warmth(store, batteries(rig));
         ControllerRating controller = rig.controller();
         HeldArray held = null;
         if (rig.panel() != null && controller != null && controller.tracking() == Tracking.AT_STORE_VOLTS) {
             held = HeldArray.of(
-                    plane,
+                    shelf.plane(),
                     rig.panel(),
                     rig.panelsInSeries(),
                     rig.panelStrings(),
@@ -127,6 +113,14 @@ record Setup(
                 held,
                 StartFloors.of(rig, bank.wells().availableShare() * bank.fullWh(), loads, noonHour, stepsPerHour),
                 controller == null ? 0 : controller.maxOutputA());
+    }
+
+    private static int batteries(Rig rig) {
+        int count = 0;
+        for (Chosen chosen : rig.chosen()) {
+            count += chosen.part() instanceof Battery ? chosen.count() : 0;
+        }
+        return Math.max(1, count);
     }
 
     /** @param capHours the longest that it will be asked to follow */

@@ -30,12 +30,6 @@ public record SagPath(
         double leadOhm,
         double endOffV,
         double postOffV) {
-    /**
-     * A label worth less than this is no new battery's of a known maker; the resistance it does not tell is then taken from the
-     * high end of its chemistry, because resistance grows as capacity goes. Common practice, no source.
-     */
-    static final double SOUND_WORTH = 0.9;
-
     /** Halvings of the range of filling: to a millionth. */
     private static final int HALVINGS = 20;
 
@@ -52,14 +46,9 @@ public record SagPath(
      */
     public static SagPath of(RatedStore bank, double leadOhm, double endOffV, double postOffV) {
         CellTraits traits = bank.chemistry().traits();
-        double ohm = bank.innerOhm();
-        if (Double.isNaN(ohm)) {
-            ohm = traits.innerOhm(bank.nominalV(), bank.capacity().ratedAh());
-            ohm *= bank.worth().least() < SOUND_WORTH ? traits.mostOhmAh() / traits.ohmAh() : 1;
-        }
         return new SagPath(
                 traits.openVByFill().times(traits.cells(bank.nominalV())),
-                ohm,
+                bank.ohm(),
                 traits.ohmTimesByDegC(),
                 traits.ohmTimesByFill(),
                 leadOhm,

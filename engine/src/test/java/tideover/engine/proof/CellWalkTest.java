@@ -123,7 +123,8 @@ class CellWalkTest {
         Rig rig = invented.ratedRig(invented.between(20, 80), invented.whole(0, 3), invented.between(4, 30));
         List<Load> loads = invented.loads(false, false);
         Outage outage = invented.outage(1);
-        Setup setup = Setup.of(rig, loads, Invented.plane(weather), weather.airDegC(), NOON, 60, outage);
+        Setup setup =
+                Setup.of(rig, loads, new YearsShelf(Invented.plane(weather), weather.airDegC()), NOON, 60, outage);
         int cap = 2 * outage.hours();
         Walk walk = setup.walk(cap);
         double[] lowest = {0};
@@ -167,7 +168,7 @@ class CellWalkTest {
         Rig rig = invented.ratedRig(invented.between(20, 80), 0, 10);
         List<Load> loads = invented.loads(true, false);
         Outage outage = invented.outage(1);
-        Setup base = Setup.of(rig, loads, Invented.plane(weather), weather.airDegC(), NOON, 4, outage);
+        Setup base = Setup.of(rig, loads, new YearsShelf(Invented.plane(weather), weather.airDegC()), NOON, 4, outage);
         Setup.Cells cells = Objects.requireNonNull(base.cells()).at(invented.between(-8, 15));
         RatedStore store = cells.bank().store();
         double hours = meanHours(base.with(cells));

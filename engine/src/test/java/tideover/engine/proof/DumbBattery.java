@@ -29,6 +29,8 @@ final class DumbBattery {
         this.rig = setup.rig();
     }
 
+    private final CellClimate.Hours climate = new CellClimate.Hours();
+
     double hoursCarried(int startHour, int capHours) {
         TwoWells wells = bank.wells();
         double c = wells.availableShare();
@@ -44,10 +46,10 @@ final class DumbBattery {
             double loadW =
                     setup.demand().essential((int) (clock / 24 * stepsPerDay)).busW()
                             + cells.warmth().heaterW().at(weatherHour);
-            CellClimate climate = cells.climate();
+            cells.climate().fill(weatherHour, 1, climate);
             double openV = bank.openV().at(first / (c * full));
             double ohm = bank.innerOhm()
-                            * traits.ohmTimesByDegC().at(climate.degC().at(weatherHour))
+                            * traits.ohmTimesByDegC().at(climate.degC[0])
                             * traits.ohmTimesByFill().at(first / (c * full))
                     + rig.leadOhm();
             double sunW = 0;
@@ -59,35 +61,33 @@ final class DumbBattery {
                 if (cells.held() != null && arrayW > 0) {
                     HeldArray held = cells.held();
                     double amps = heldA(held, weatherHour, openV);
-                    volts = Math.min(climate.absorbV().at(weatherHour), openV + (amps - loadW / openV) * ohm);
+                    volts = Math.min(climate.absorbV[0], openV + (amps - loadW / openV) * ohm);
                     sunW = Math.min(arrayW, rig.controller().efficiency() * volts * heldA(held, weatherHour, volts));
                 }
                 sunW = Math.min(sunW, rig.controller().maxOutputA() * Math.min(volts, bank.mostChargeV()));
             }
             double all = first + bound;
-            double self = Math.min(climate.selfW().at(weatherHour) * STEP_H, first) / Math.max(all, 1e-9);
+            double self = Math.min(climate.selfW[0] * STEP_H, first) / Math.max(all, 1e-9);
             double inner;
             if (sunW >= loadW) {
-                if (sunW > loadW && climate.harmed().at(weatherHour) > 0) {
+                if (sunW > loadW && climate.harmed[0] > 0) {
                     return hour;
                 }
-                double mostA = Math.min(
-                        climate.chargeA().at(weatherHour),
-                        Math.max(0, (climate.absorbV().at(weatherHour) - openV) / ohm));
+                double mostA = Math.min(climate.chargeA[0], Math.max(0, (climate.absorbV[0] - openV) / ohm));
                 double amps = Math.min(mostA, ampsOf(openV, ohm, sunW - loadW));
                 inner = -openV * amps * traits.chargeEffByFill().at(all / full);
             } else {
                 double amps = -ampsOf(openV, ohm, sunW - loadW);
                 boolean low = Double.isNaN(amps) || openV - amps * ohm < offV;
                 if (low
-                        || amps > climate.dischargeA().at(weatherHour)
-                        || first <= climate.floorWh().at(weatherHour)
+                        || amps > climate.dischargeA[0]
+                        || first <= climate.floorWh[0]
                         || all <= full * (1 - store.depth())) {
                     return hour;
                 }
                 inner = openV * amps;
             }
-            if (all < climate.freezeWh().at(weatherHour)) {
+            if (all < climate.freezeWh[0]) {
                 return hour;
             }
             double flow = c == 1 ? 0 : pipe * (bound / (1 - c) - first / c);
