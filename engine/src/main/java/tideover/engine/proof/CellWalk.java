@@ -20,6 +20,8 @@ final class CellWalk implements Walk {
     /** A span shorter than this is over, h. */
     private static final double INSTANT_H = 1e-12;
 
+    private static final int MOST_STEPS_TO_EVENT = 60;
+
     /** More events than this in one step are a fault of ours. */
     private static final int MOST_SPANS = 200;
 
@@ -36,6 +38,9 @@ final class CellWalk implements Walk {
     private final double chargeAtStart;
     private final int panelsOutSteps;
     private final boolean niceWanted;
+
+    /** Whether what is nice to have may draw on the store; if not, it changes nothing for the essentials. */
+    private final boolean niceTouchesStore;
 
     /** Contents of the two wells. */
     private double firstWh;
@@ -54,6 +59,7 @@ final class CellWalk implements Walk {
     private double niceHours;
     private double gapFromHours;
     private boolean niceBarred;
+    private boolean niceCounts;
     private boolean failed;
     private @Nullable Ending ending;
 
@@ -77,6 +83,7 @@ final class CellWalk implements Walk {
         this.chargeAtStart = outage.chargeAtStart();
         this.panelsOutSteps = outage.panelsOutAfterHours() * flows.stepsPerHour;
         this.niceWanted = niceWanted;
+        this.niceTouchesStore = outage.keepBack() < 1;
     }
 
     @Override
@@ -91,6 +98,7 @@ final class CellWalk implements Walk {
         int judged = judgedHours * flows.stepsPerHour;
         Ledger unread = new Ledger();
         begin();
+        niceCounts = niceWanted && niceTouchesStore;
         double lowest = firstWh + boundWh;
         for (int i = 0; i < steps; i++) {
             step(start + i, i, unread);
@@ -111,6 +119,7 @@ final class CellWalk implements Walk {
         int start = startHour * flows.stepsPerHour;
         int steps = hours * flows.stepsPerHour;
         begin();
+        niceCounts = niceWanted;
         ledger.startWh = firstWh + boundWh;
         double firstGap = -1;
         for (int i = 0; i < steps; i++) {
@@ -150,7 +159,7 @@ final class CellWalk implements Walk {
         discharge(ledger);
         boolean served = letOn(gridOn, ofDay);
         double essentialW = gridOn ? 0 : flows.essential.busW[ofDay];
-        double niceW = gridOn || !served || !niceWanted ? 0 : flows.nice.busW[ofDay];
+        double niceW = gridOn || !served || !niceCounts ? 0 : flows.nice.busW[ofDay];
         double drawnW = served ? essentialW + climate.heaterW[hour] : 0;
         essentialHours = served || gridOn ? flows.stepHours : 0;
         niceHours = 0;
@@ -414,14 +423,31 @@ final class CellWalk implements Walk {
 
     /** When the first well comes down to a content within a span at whose end it is below. */
     private double hoursUntil(double leastWh, double all, double takenW, double span) {
+        if (boundFullWh == 0) {
+            return Math.max(0, Math.min(span, (firstWh - leastWh) / takenW));
+        }
+        // Regula falsi, the end that stays put halved (Illinois): a handful of steps, where halving takes fifty.
         double early = 0;
         double late = span;
-        for (int i = 0; i < 60; i++) {
-            double middle = (early + late) / 2;
-            if (after(firstWh, all, takenW, middle) > leastWh) {
-                early = middle;
+        double over = firstWh - leastWh;
+        double under = after(firstWh, all, takenW, span) - leastWh;
+        int kept = 0;
+        for (int i = 0; i < MOST_STEPS_TO_EVENT && late - early > INSTANT_H && over > 0; i++) {
+            double at = early + (late - early) * over / (over - under);
+            double found = after(firstWh, all, takenW, at) - leastWh;
+            if (Math.abs(found) <= tinyWh) {
+                return at;
+            }
+            if (found > 0) {
+                early = at;
+                over = found;
+                under = kept < 0 ? under / 2 : under;
+                kept = -1;
             } else {
-                late = middle;
+                late = at;
+                under = found;
+                over = kept > 0 ? over / 2 : over;
+                kept = 1;
             }
         }
         return early;
