@@ -18,9 +18,9 @@ class DemoPinnedTest {
         assertThat(rig.path("id").asString()).isEqualTo("cs-dc+2xhb-100-used+tw-i150+3xon-100-used");
         assertThat(rig.path("price").path("total_cents").asLong()).isEqualTo(51_300);
         assertThat(rig.path("carried_share").path("outages").asInt()).isEqualTo(66_240);
-        assertThat(rig.path("carried_share").path("carried").asInt()).isEqualTo(63_756);
-        assertThat(rig.path("carried_share_confirmed").path("carried").asInt()).isEqualTo(213_547);
+        assertThat(rig.path("carried_share").path("carried").asInt()).isEqualTo(63_521);
+        assertThat(rig.path("carried_share_confirmed").path("carried").asInt()).isEqualTo(212_374);
         assertThat(rig.path("carried_share_darkest_days").path("carried").asInt())
-                .isEqualTo(2_752);
+                .isEqualTo(2_718);
     }
 }

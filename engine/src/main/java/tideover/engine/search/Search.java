@@ -299,6 +299,12 @@ public final class Search {
         }
 
         private double[] shares(Job job) {
+            if (outage.unhelpedHours() == 0) {
+                // Help is there at once: nothing can be ruled out before a walk.
+                double[] unknown = new double[job.members().size()];
+                Arrays.fill(unknown, 1);
+                return unknown;
+            }
             CapacityCounts counts = new CapacityCounts(job.members().stream()
                     .mapToDouble(index -> capacityWh[index])
                     .toArray());
