@@ -51,7 +51,8 @@ final class BatteryWords {
                 heater);
     }
 
-    private static String degrees(double degC) {
+    /** Whole degrees, nought without a sign. */
+    static String degrees(double degC) {
         return String.format(Locale.ROOT, "%.0f", degC == 0 ? 0.0 : degC);
     }
 

@@ -306,6 +306,7 @@ public final class JsonAnswer {
         node.put("rigs_that_keep_rules_and_budget", list.kept());
         node.put("rigs_ruled_out_by_bounds", list.ruledOut());
         node.put("rigs_screened_exactly", list.screened());
+        node.put("rigs_walked", list.walked());
         node.put("net_gain_series", list.series());
         node.put("rigs_over_budget", list.overBudget());
         if (list.leastOverBudgetCents().isPresent()) {

@@ -1,17 +1,22 @@
 package tideover.app.report;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.ToDoubleFunction;
+import org.jspecify.annotations.Nullable;
 import tideover.engine.outage.Outage;
+import tideover.engine.part.RatedStore;
+import tideover.engine.part.Store;
 import tideover.engine.proof.Trace;
 import tideover.engine.proof.TraceStep;
 import tideover.engine.quantity.ModelYear;
 
 /**
  * One walked outage in two panels on one time axis: the charge of the store, and below it what the sun could give
- * against what the loads want. Where essential loads go short, both panels are hatched.
+ * against what the loads want. Where essential loads go short, both panels are hatched. For a battery by its data sheet a
+ * third, low panel holds its temperature.
  */
 final class OutageFigure {
     private static final double WIDTH = 330;
@@ -22,7 +27,13 @@ final class OutageFigure {
     private static final double CHARGE_BOTTOM = 122;
     private static final double POWER_TOP = 168;
     private static final double POWER_BOTTOM = 244;
+    private static final double WARMTH_TOP = 274;
+    private static final double WARMTH_BOTTOM = 302;
+    private static final double BELOW_BOTTOM = HEIGHT - POWER_BOTTOM;
     private static final double DAY_NAME_WIDTH = 38;
+
+    /** Ends of the scale of the battery's temperature, and the least that lies between them, K. */
+    private static final double WARMTH_STEP_K = 5;
 
     /** More points than this are not told apart at the drawing's size: they are drawn as means of a few steps. */
     private static final int MOST_POINTS = 400;
@@ -33,18 +44,22 @@ final class OutageFigure {
     private final Outage outage;
     private final double lengthHours;
     private final Axis time;
+    private final @Nullable RatedStore battery;
+    private final double bottom;
 
-    private OutageFigure(String id, String name, Trace trace, Outage outage) {
+    private OutageFigure(String id, String name, Trace trace, Outage outage, Store store) {
         this.id = id;
         this.name = name;
         this.trace = trace;
         this.outage = outage;
         this.lengthHours = trace.steps().size() * trace.stepHours();
         this.time = new Axis(0, lengthHours, LEFT, WIDTH - RIGHT);
+        this.battery = store instanceof RatedStore rated ? rated : null;
+        this.bottom = battery == null ? POWER_BOTTOM : WARMTH_BOTTOM;
     }
 
-    static Figure of(String id, String name, Trace trace, Outage outage) {
-        OutageFigure figure = new OutageFigure(id, name, trace, outage);
+    static Figure of(String id, String name, Trace trace, Outage outage, Store store) {
+        OutageFigure figure = new OutageFigure(id, name, trace, outage, store);
         String drawn = figure.drawn();
         return new Figure(drawn, drawn, figure.caption(), figure.table());
     }
@@ -59,9 +74,10 @@ final class OutageFigure {
             mostW = Math.max(mostW, Math.max(sunW[i], loadW[i]));
         }
         Axis power = new Axis(0, Axis.roundUp(mostW, 3), POWER_BOTTOM, POWER_TOP);
-        Svg svg = Svg.told(id, WIDTH, HEIGHT, name, told()).hatching();
+        Svg svg = Svg.told(id, WIDTH, bottom + BELOW_BOTTOM, name, told()).hatching();
         svg.textFrom("label strong", 0, 11, name);
-        svg.textFrom("axisName", 0, 27, "charge, % of usable");
+        svg.textFrom(
+                "axisName", 0, 27, battery == null ? "charge, % of usable" : "charge, % of full; dotted: its depth");
         for (double tick : List.of(0.0, 50.0, 100.0)) {
             grid(svg, charge, tick);
         }
@@ -83,7 +99,30 @@ final class OutageFigure {
                 .path("sunEdge", sun);
         svg.path("load", Svg.steps(xs, heights(loadW, power)));
         svg.path("charge", Svg.points(xs, heights(chargePercent(stride), charge)));
+        if (battery != null) {
+            double depth = charge.of(100 * (1 - battery.depth()));
+            svg.line("midnight", LEFT, depth, WIDTH - RIGHT, depth);
+            warmth(svg, xs, stride);
+        }
         return svg.done();
+    }
+
+    /** The battery's own temperature in a low panel of its own. */
+    private void warmth(Svg svg, double[] xs, int stride) {
+        double[] degC = means(TraceStep::batteryDegC, stride);
+        double from = WARMTH_STEP_K * Math.floor(Arrays.stream(degC).min().orElse(0) / WARMTH_STEP_K);
+        double most = WARMTH_STEP_K * Math.ceil(Arrays.stream(degC).max().orElse(0) / WARMTH_STEP_K);
+        double to = Math.max(most, from + WARMTH_STEP_K);
+        Axis axis = new Axis(from, to, WARMTH_BOTTOM, WARMTH_TOP);
+        svg.textFrom("axisName", 0, WARMTH_TOP - 9, "the battery's temperature, \u00b0C");
+        for (double tick : List.of(from, to)) {
+            svg.line(tick == from ? "axis" : "grid", LEFT, axis.of(tick), WIDTH - RIGHT, axis.of(tick));
+            svg.textUpTo("tick", LEFT - 5, axis.of(tick) + 4, BatteryWords.degrees(tick));
+        }
+        if (from < 0 && to > 0) {
+            svg.line("midnight", LEFT, axis.of(0), WIDTH - RIGHT, axis.of(0));
+        }
+        svg.path("warmth", Svg.steps(xs, heights(degC, axis)));
     }
 
     private static void heightsInto(double[] values, Axis axis) {
@@ -107,13 +146,13 @@ final class OutageFigure {
     private void days(Svg svg) {
         List<Double> ticks = time.hourTicks(6);
         for (double tick : ticks) {
-            svg.line("axis", time.of(tick), POWER_BOTTOM, time.of(tick), POWER_BOTTOM + 4);
-            svg.textAround("tick", time.of(tick), POWER_BOTTOM + 16, String.format(Locale.ROOT, "%.0f", tick));
+            svg.line("axis", time.of(tick), bottom, time.of(tick), bottom + 4);
+            svg.textAround("tick", time.of(tick), bottom + 16, String.format(Locale.ROOT, "%.0f", tick));
         }
         svg.textAround(
                 "axisName",
                 (time.at() + time.until()) / 2,
-                POWER_BOTTOM + 32,
+                bottom + 32,
                 "hours since the start at " + String.format(Locale.ROOT, "%02d:00", trace.startHour() % 24));
         int days = (int) Math.ceil((trace.startHour() % 24 + lengthHours) / 24);
         for (int day = 0; day < days; day++) {
@@ -210,15 +249,20 @@ final class OutageFigure {
         for (double percent : chargePercent(1)) {
             lowest = Math.min(lowest, percent);
         }
-        String store = String.format(Locale.ROOT, "the store falls to %.0f %%", Math.floor(lowest + 1e-9));
+        String store = String.format(
+                Locale.ROOT,
+                "the store falls to %.0f %%%s",
+                Math.floor(lowest + 1e-9),
+                battery == null ? "" : " of full");
         if (carried()) {
             return "carried to the end, " + store;
         }
         double unservedWh = trace.ledger().unservedEssentialWh();
         return String.format(
                 Locale.ROOT,
-                "essential loads fall short after %.1f h and miss %.0f Wh of %.0f Wh, %s",
+                "essential loads fall short after %.1f h%s and miss %.0f Wh of %.0f Wh; %s",
                 cut(trace.hoursCarried()),
+                trace.ending() == null ? "" : Words.because(trace) + ",",
                 unservedWh,
                 unservedWh + trace.ledger().servedEssentialWh(),
                 store);
@@ -246,10 +290,12 @@ final class OutageFigure {
 
     /** One row an hour: means of the powers, the charge at the hour's end. */
     private Table table() {
-        Table.Builder table = Table.titled(name + ", hour by hour; powers are means, charge at the hour's end")
+        Table.Builder table = Table.titled(
+                        name + ", hour by hour; powers and temperatures are means, charge at the hour's end")
                 .figures("hour")
                 .words("clock")
-                .figures("charge, %")
+                .figures(battery == null ? "charge, %" : "charge, % of full")
+                .figures(battery == null ? "room, \u00b0C" : "battery, \u00b0C")
                 .figures("sun could give, W")
                 .figures("loads want, W")
                 .figures("essential short, W");
@@ -257,6 +303,7 @@ final class OutageFigure {
         double[] percent = chargePercent(stride);
         double[] sunW = means(TraceStep::arrayW, stride);
         double[] loadW = means(OutageFigure::wantedW, stride);
+        double[] degC = means(TraceStep::batteryDegC, stride);
         double[] shortW = means(TraceStep::essentialUnservedW, stride);
         for (int i = 0; i < sunW.length; i++) {
             table.row(
@@ -266,6 +313,7 @@ final class OutageFigure {
                             "%02d:00",
                             trace.steps().get(i * stride).weatherHour() % 24),
                     String.format(Locale.ROOT, "%.0f", percent[i + 1]),
+                    BatteryWords.degrees(Math.rint(degC[i])),
                     String.format(Locale.ROOT, "%.0f", sunW[i]),
                     String.format(Locale.ROOT, "%.1f", loadW[i]),
                     shortW[i] > 1e-6 ? String.format(Locale.ROOT, "%.1f", shortW[i]) : "0");

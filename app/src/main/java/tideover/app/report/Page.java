@@ -43,7 +43,7 @@ public record Page(
     /**
      * What full simulation of one rig gave.
      *
-     * @param facts    hours carried, without sun, what binds
+     * @param facts    hours carried, why some failed, what binds, the hardest start, the battery and its cost
      * @param outages  the worst and the median
      * @param wanting  what the mean outage wanted and did not get
      * @param without  months without a failure

@@ -8,6 +8,7 @@ import tideover.engine.answer.Answer;
 import tideover.engine.answer.ProvenRig;
 import tideover.engine.outage.Outage;
 import tideover.engine.part.Listing;
+import tideover.engine.part.RatedStore;
 import tideover.engine.proof.CarriedShare;
 import tideover.engine.proof.Lift;
 import tideover.engine.proof.Proof;
@@ -43,8 +44,18 @@ final class ProvenSection {
                 section.facts(),
                 TideLineFigure.of(proof.tideLine(), section.outage, proof.years()),
                 List.of(
-                        OutageFigure.of("median", "Median outage", proof.median(), section.outage),
-                        OutageFigure.of("worst", "Worst outage", proof.worst(), section.outage)),
+                        OutageFigure.of(
+                                "median",
+                                "Median outage",
+                                proof.median(),
+                                section.outage,
+                                rig.rig().store()),
+                        OutageFigure.of(
+                                "worst",
+                                "Worst outage",
+                                proof.worst(),
+                                section.outage,
+                                rig.rig().store())),
                 EnergyTable.of(proof.energy(), proof.share().outages()),
                 EnergyTable.wanting(proof.energy(), proof.share().outages()),
                 section.without(),
@@ -100,10 +111,23 @@ final class ProvenSection {
     }
 
     private List<Page.Fact> facts() {
-        return List.of(
+        List<Page.Fact> facts = new ArrayList<>(List.of(
                 new Page.Fact("Hours carried", Words.hoursCarried(proof)),
-                new Page.Fact("With no sun at all", Words.noSun(proof)),
-                new Page.Fact("What binds", Words.binds(proof)));
+                new Page.Fact("With no sun at all", Words.noSun(proof))));
+        if (!proof.endings().isEmpty()) {
+            facts.add(new Page.Fact("Why some failed", Words.endings(proof)));
+        }
+        facts.add(new Page.Fact("What binds", Words.binds(proof)));
+        rig.hardestStart()
+                .ifPresent(start -> facts.add(new Page.Fact(
+                        "Hardest start", StartWords.of(start, rig.rig().store()))));
+        if (rig.rig().store() instanceof RatedStore store) {
+            facts.add(new Page.Fact("Battery", BatteryWords.what(store) + "; " + BatteryWords.warmth(store, proof)));
+        }
+        if (rig.cost() != null) {
+            facts.add(new Page.Fact("Batteries cost", BatteryWords.cost(rig.cost(), currency)));
+        }
+        return facts;
     }
 
     private String without() {

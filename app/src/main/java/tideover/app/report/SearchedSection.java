@@ -77,7 +77,7 @@ final class SearchedSection {
                 + (moreCents == 0
                         ? "the same price"
                         : Words.money(moreCents, answer.question().currency()) + " more")
-                + ", by the screening.";
+                + ", on the first weather years.";
     }
 
     private String looked() {

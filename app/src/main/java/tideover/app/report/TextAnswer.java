@@ -175,7 +175,7 @@ public final class TextAnswer {
 
     private void shortlist(Shortlist list) {
         if (!list.nearTies().isEmpty()) {
-            heading("Others within a tenth of that price (by the screening; prove confirms)");
+            heading("Others within a tenth of that price (on the first weather years; prove confirms)");
             rated(list.nearTies());
         }
         if (!list.front().isEmpty()) {

@@ -5,9 +5,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import tideover.engine.load.Load;
 import tideover.engine.outage.Outage;
 import tideover.engine.part.Battery;
 import tideover.engine.part.Condition;
+import tideover.engine.part.PlainStore;
 import tideover.engine.rig.Chosen;
 import tideover.engine.rig.Rig;
 import tideover.engine.search.Grammar;
@@ -21,6 +23,12 @@ final class Cautions {
     /** A name that speaks of a cold box; until such loads have a kind of their own. */
     private static final Pattern COLD_BOX = Pattern.compile("(?i)fridge|refrigerat|freezer|cool(er|box)");
 
+    /** A name that speaks of something that spins up. */
+    private static final Pattern MOTOR =
+            Pattern.compile("(?i)fridge|refrigerat|freezer|cool(er|box)|compressor|pump|\\bfans?\\b|"
+                    + "\\w+fan\\b|blower|ventilator|motor|furnace|air.?condition|dehumidif|washer|washing|drill|saw\\b|grinder|"
+                    + "vacuum|blender|mixer|sewing|garage door|opener");
+
     private Cautions() {}
 
     static List<String> of(Question question, @Nullable ProvenRig proven, Weather weather) {
@@ -31,8 +39,7 @@ final class Cautions {
         cautions.add(
                 "A load that someone's health depends on needs a second plan that does not use this rig: a share of"
                         + " outages is not good enough for it.");
-        cautions.add("Starting surges are not judged: a motor or compressor draws several times its running watts for a"
-                + " moment. Test each one on the rig before it is needed.");
+        motors(question, cautions);
         cautions.add(
                 "A battery can burn and cannot be switched off: follow its maker for place, air and charging, fuse it at its"
                         + " post, and keep tools and rings off the terminals.");
@@ -62,7 +69,7 @@ final class Cautions {
                         Room.degC(question.batteryRoom(), weather),
                         question.outage().months())
                 .lowestDegC();
-        if (coldest < 0) {
+        if (coldest < 0 && (proven == null || proven.rig().store() instanceof PlainStore)) {
             cautions.add(String.format(
                     Locale.ROOT,
                     "The store's room (%s) falls to %.0f degC in these weather years. A plain store knows no cold, but real"
@@ -85,6 +92,21 @@ final class Cautions {
         }
         cautions.addAll(question.cautions());
         return cautions;
+    }
+
+    /** Loads that sound like motors and whose start the plan does not tell. */
+    private static void motors(Question question, List<String> cautions) {
+        List<String> untold = question.loads().stream()
+                .filter(load -> load.nature().start() == null
+                        && MOTOR.matcher(load.name()).find())
+                .map(Load::name)
+                .toList();
+        if (!untold.isEmpty()) {
+            cautions.add(
+                    "Not judged is the start of " + String.join(", ", untold) + ": a motor or compressor draws several"
+                            + " times its running watts for a moment. If there is one inside, state 'start' in the plan or measure it,"
+                            + " and try it on the rig, with the store low and cold, before it is needed.");
+        }
     }
 
     /** What the figures of the proof say between the lines. */

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.load.Load;
 import tideover.engine.outage.Outage;
@@ -168,8 +169,9 @@ public final class Search {
                 next = round(next);
                 progress.at((double) next / share.length);
             }
-            int screened =
-                    (int) Arrays.stream(share).filter(s -> !Double.isNaN(s)).count();
+            int screened = (int) IntStream.range(0, share.length)
+                    .filter(index -> isExact(index) && !Double.isNaN(share[index]))
+                    .count();
             return new Shortlist(
                     winner,
                     nearTies,
@@ -178,7 +180,7 @@ public final class Search {
                     misses,
                     candidates.looked(),
                     share.length,
-                    share.length - screened,
+                    share.length - screened - walked,
                     screened,
                     series,
                     walked,

@@ -18,7 +18,8 @@ import org.jspecify.annotations.Nullable;
  * @param misses      the rigs nearest below the target among all no dearer than the near ties, best share first
  * @param looked      rigs the grammar gave
  * @param kept        of those, rigs that keep every rule and the budget
- * @param ruledOut    of those, rigs ruled out by a bound that is better than they can be
+ * @param ruledOut    of those, rigs ruled out by a bound that is better than they can be, or near ties and small steps of the
+ *                    front that the bound alone speaks for
  * @param screened    of those, rigs screened exactly
  * @param series      different net-gain series behind the screening, the bounds' own included
  * @param walked      rigs that the screening could only bound and that were walked in full

@@ -18,11 +18,11 @@ import tideover.engine.wiring.Allowances;
 /** The cautions that must stand beside an answer. */
 class CautionsTest {
     @Test
-    void wiringHealthStartsAndBatteriesAreAlwaysMinded() {
+    void wiringHealthAndBatteriesAreAlwaysMinded() {
         assertThat(cautions("Lamp"))
                 .anyMatch(c -> c.contains("listed transfer device"))
                 .anyMatch(c -> c.contains("second plan that does not use this rig"))
-                .anyMatch(c -> c.contains("Starting surges are not judged"))
+                .noneMatch(c -> c.contains("Not judged is the start"))
                 .anyMatch(c -> c.contains("cannot be switched off"))
                 .noneMatch(c -> c.contains("thermometer in the warmest food"));
     }
@@ -36,6 +36,14 @@ class CautionsTest {
                             && c.contains("48 h")
                             && c.contains("24 h")
                             && c.contains("thermometer in the warmest food"));
+        }
+    }
+
+    /** A name that speaks of a motor, and no start told: the start is not judged, and the answer says so. */
+    @Test
+    void aMotorWithoutItsStartIsMinded() {
+        for (String name : List.of("Sump pump", "Chest freezer", "Ceiling fan")) {
+            assertThat(cautions(name)).anyMatch(c -> c.contains("Not judged is the start of " + name));
         }
     }
 
