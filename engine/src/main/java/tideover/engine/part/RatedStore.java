@@ -161,51 +161,31 @@ public record RatedStore(
 
     /** The same of another size. */
     public RatedStore times(double factor) {
-        return new RatedStore(
-                chemistry,
-                new Capacity(
-                        capacity.ratedAh() * factor,
-                        capacity.ratedHours(),
-                        capacity.fastAh() * factor,
-                        capacity.fastHours()),
-                nominalV,
-                innerOhm / factor,
-                maxChargeA,
-                maxDischargeA,
-                guard,
-                heater,
-                depth,
-                worth,
-                unitKg);
+        Capacity larger = new Capacity(
+                capacity.ratedAh() * factor, capacity.ratedHours(), capacity.fastAh() * factor, capacity.fastHours());
+        return with(larger, innerOhm / factor, depth, worth);
     }
 
     public RatedStore withDepth(double changed) {
-        return new RatedStore(
-                chemistry,
-                capacity,
-                nominalV,
-                innerOhm,
-                maxChargeA,
-                maxDischargeA,
-                guard,
-                heater,
-                changed,
-                worth,
-                unitKg);
+        return with(capacity, innerOhm, changed, worth);
     }
 
     public RatedStore withWorth(Worth changed) {
+        return with(capacity, innerOhm, depth, changed);
+    }
+
+    private RatedStore with(Capacity newCapacity, double newOhm, double newDepth, Worth newWorth) {
         return new RatedStore(
                 chemistry,
-                capacity,
+                newCapacity,
                 nominalV,
-                innerOhm,
+                newOhm,
                 maxChargeA,
                 maxDischargeA,
                 guard,
                 heater,
-                depth,
-                changed,
+                newDepth,
+                newWorth,
                 unitKg);
     }
 }

@@ -15,6 +15,11 @@ class SearchHuntTest {
         return LongStream.range(20_000, 20_060);
     }
 
+    /** Fewer: every rig of a shelf with real batteries is walked in full. */
+    static LongStream realShelves() {
+        return LongStream.range(20_000, 20_010);
+    }
+
     static LongStream series() {
         return LongStream.range(30_000, 30_400);
     }
@@ -26,7 +31,7 @@ class SearchHuntTest {
     }
 
     @ParameterizedTest
-    @MethodSource("shelves")
+    @MethodSource("realShelves")
     void cheapestAmongRealBatteriesIsThatOfTheDumbSearch(long seed) {
         search.cheapestAmongRealBatteriesIsThatOfTheDumbSearch(seed);
     }

@@ -137,7 +137,7 @@ class SearchTest {
 
     /** The bound of a battery by its data sheet, or of a helped outage, is one: what it rules out could not have won. */
     @ParameterizedTest
-    @ValueSource(longs = {401, 402, 403, 404, 405, 406, 407, 408})
+    @ValueSource(longs = {401, 402, 403, 404})
     void cheapestAmongRealBatteriesIsThatOfTheDumbSearch(long seed) {
         Shelf shelf = new Shelf(seed, true);
         Rated cheapest = shelf.walked.stream()
