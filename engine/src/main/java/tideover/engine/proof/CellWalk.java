@@ -354,7 +354,12 @@ final class CellWalk implements Walk {
      */
     private double drain(double gapW, double spareW, double niceW, double left, Ledger ledger) {
         double all = firstWh + boundWh;
-        double extraW = !niceBarred && niceW > spareW && all > keepWh + tinyWh ? niceW - spareW : 0;
+        double extraW = 0;
+        if (!niceBarred && niceW > spareW && all > keepWh + tinyWh) {
+            // No more than the current that the essentials leave.
+            double mostA = climate.dischargeA[hour];
+            extraW = Math.max(0, Math.min(niceW - spareW, (openV - mostA * ohm) * mostA - gapW));
+        }
         double wantedW = gapW + extraW;
         double amps = ConstantPower.dischargeA(openV, ohm, wantedW);
         boolean tooMuch = !(wantedW <= climate.dischargeA[hour] * openV * Gains.BREATH
