@@ -42,6 +42,7 @@ class CommandLineTest {
             "rigs_that_keep_rules_and_budget",
             "rigs_ruled_out_by_bounds",
             "rigs_screened_exactly",
+            "rigs_walked",
             "rigs_over_budget",
             "net_gain_series",
             "value",
