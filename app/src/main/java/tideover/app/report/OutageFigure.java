@@ -249,11 +249,8 @@ final class OutageFigure {
         for (double percent : chargePercent(1)) {
             lowest = Math.min(lowest, percent);
         }
-        String store = String.format(
-                Locale.ROOT,
-                "the store falls to %.0f %%%s",
-                Math.floor(lowest + 1e-9),
-                battery == null ? "" : " of full");
+        String store =
+                String.format(Locale.ROOT, "the store falls to %.0f %%%s", lowest, battery == null ? "" : " of full");
         if (carried()) {
             return "carried to the end, " + store;
         }

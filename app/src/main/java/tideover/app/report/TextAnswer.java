@@ -107,7 +107,7 @@ public final class TextAnswer {
                                 "short from %.1f h on%s",
                                 Math.floor(trace.hoursCarried() * 10) / 10,
                                 Words.because(trace)),
-                Math.floor(100 * Math.max(0, lowest) / trace.capacityWh()),
+                100 * Math.max(0, lowest) / trace.capacityWh(),
                 store instanceof RatedStore ? " of full" : "");
     }
 
@@ -153,7 +153,7 @@ public final class TextAnswer {
         double count = proof.share().outages();
         heading("Energy of the mean outage, Wh");
         amount("the panels could give", sum.inWh() / count);
-        amountIfAny("from an engine, the returned grid or a battery brought", sum.helpInWh() / count);
+        amountIfAny("from engine, returned grid or battery brought", sum.helpInWh() / count);
         amount("served, essential", sum.servedEssentialWh() / count);
         amount(
                 "served, nice to have (of " + whole(sum.wantedNiceWh() / count) + " wanted)",
