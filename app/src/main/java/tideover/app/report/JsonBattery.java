@@ -46,7 +46,7 @@ final class JsonBattery {
         Json.number(node, "depth_share", store.depth());
         Json.number(node, "label_worth_least_share", store.worth().least());
         Json.number(node, "label_worth_likely_share", store.worth().likely());
-        Json.number(node, "inner_ohm", BatteryWords.innerOhm(store));
+        Json.number(node, "inner_ohm", store.ohm());
         node.put("inner_ohm_is_usual", Double.isNaN(store.innerOhm()));
         Json.number(node, "max_charge_a", store.maxChargeA());
         Json.number(node, "max_discharge_a", store.maxDischargeA());

@@ -60,8 +60,8 @@ public final class Advisor {
         this.sky = sky(options.seed(), options.years());
     }
 
-    /** Weather and what it puts on the panels. */
-    private record Sky(Weather weather, PlaneWeather plane, long seed) {}
+    /** Weather, what it puts on the panels, and how warm it leaves the store's room. */
+    private record Sky(Weather weather, PlaneWeather plane, Series storeRoomDegC, long seed) {}
 
     /** The cheapest rig that meets the question's target, fully simulated and confirmed. */
     public static Answer size(Question question, Options options, Progress progress) {
@@ -183,12 +183,7 @@ public final class Advisor {
                 proof,
                 confirmed,
                 JudgedStart.of(rig, question.loads()),
-                StandbyCost.of(rig, meanRoomDegC()));
-    }
-
-    private double meanRoomDegC() {
-        Series roomDegC = Room.degC(question.batteryRoom(), sky.weather());
-        return roomDegC.sum() / roomDegC.length();
+                StandbyCost.of(rig, sky.storeRoomDegC().mean()));
     }
 
     /** No trace leaves here that the independent checker has not passed. */
@@ -215,7 +210,11 @@ public final class Advisor {
 
     private Sky sky(long seed, int years) {
         Weather weather = question.weather().weather(seed, years);
-        return new Sky(weather, PlaneWeather.of(weather, sun, question.mount(), question.snow()), seed);
+        return new Sky(
+                weather,
+                PlaneWeather.of(weather, sun, question.mount(), question.snow()),
+                Room.degC(question.batteryRoom(), weather),
+                seed);
     }
 
     private Prover prover(Sky under) {
@@ -226,7 +225,7 @@ public final class Advisor {
         return new Prover(
                 under.weather(),
                 under.plane(),
-                Room.degC(question.batteryRoom(), under.weather()),
+                under.storeRoomDegC(),
                 question.place().meanSolarNoonHour(),
                 options.stepsPerHour(),
                 under.seed(),

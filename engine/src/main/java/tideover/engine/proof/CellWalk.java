@@ -156,7 +156,7 @@ final class CellWalk implements Walk {
         double arrayW = stepOfOutage >= panelsOutSteps ? flows.arrayW[hour] : 0;
         gapFromHours = -1;
         niceBarred = false;
-        discharge(ledger);
+        selfDischarge(ledger);
         boolean served = letOn(gridOn, ofDay);
         double essentialW = gridOn ? 0 : flows.essential.busW[ofDay];
         double niceW = gridOn || !served || !niceCounts ? 0 : flows.nice.busW[ofDay];
@@ -210,7 +210,7 @@ final class CellWalk implements Walk {
     }
 
     /** What goes by itself with time; nothing once the first well is dry. */
-    private void discharge(Ledger ledger) {
+    private void selfDischarge(Ledger ledger) {
         double lostWh = climate.selfW[hour] * flows.stepHours;
         double all = firstWh + boundWh;
         if (lostWh > 0 && firstWh > lostWh) {

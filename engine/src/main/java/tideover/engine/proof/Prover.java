@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.load.Load;
@@ -77,12 +78,15 @@ public final class Prover {
         List<Stretch> weeks = new ArrayList<>();
         Stretch.of(outage.months(), weather.years(), outage.hours()).forEach(all -> weeks.addAll(all.pieces(7)));
         weeks.sort(Comparator.comparingDouble(this::sun).thenComparingInt(Stretch::firstStartHour));
+        Supplier<Walk> walks = setup.walks(outage.hours());
         int walked = weeks.stream().mapToInt(Stretch::starts).sum();
         int failed = 0;
         for (int from = 0; from < weeks.size(); from += WEEKS_A_ROUND) {
             List<Stretch> round = weeks.subList(from, Math.min(weeks.size(), from + WEEKS_A_ROUND));
             int[] failures = new int[round.size()];
-            workers.forEach(round.size(), number -> failures[number] = failures(setup, round.get(number)));
+            workers.forEach(
+                    round.size(),
+                    number -> failures[number] = failures(walks.get(), round.get(number), outage.hours()));
             failed += Arrays.stream(failures).sum();
             if ((double) (walked - failed) / walked < threshold) {
                 return OptionalDouble.empty();
@@ -98,9 +102,7 @@ public final class Prover {
         return Arrays.stream(planeWm2).sum();
     }
 
-    private static int failures(Setup setup, Stretch stretch) {
-        int hours = setup.outage().hours();
-        Walk walk = setup.walk(hours);
+    private static int failures(Walk walk, Stretch stretch, int hours) {
         walk.onto(stretch);
         double[] lowest = {0};
         int failures = 0;
@@ -159,9 +161,10 @@ public final class Prover {
         Ending[] endings = new Ending[weather.hours()];
         Arrays.fill(hours, Double.NaN);
         List<Stretch> stretches = Stretch.of(months, weather.years(), capHours);
+        Supplier<Walk> walks = setup.walks(capHours);
         workers.forEach(stretches.size(), number -> {
             Stretch stretch = stretches.get(number);
-            Walk walk = setup.walk(capHours);
+            Walk walk = walks.get();
             walk.onto(stretch);
             double[] lowest = {0};
             for (int start = 0; start < stretch.starts(); start += stride) {
@@ -261,7 +264,7 @@ public final class Prover {
             dark = dark.with(cells.with((HeldArray) null)
                     .at(meanDegC(cells, setup.outage().months())));
         }
-        Walk walk = dark.walk(NO_SUN_CAP_HOURS);
+        Walk walk = dark.walks(NO_SUN_CAP_HOURS).get();
         walk.onto(new Stretch(0, 24, NO_SUN_CAP_HOURS));
         double[] lowest = {0};
         double[] hours = new double[24];
@@ -306,7 +309,7 @@ public final class Prover {
     private Trace trace(Setup setup, int startHour) {
         int hours = setup.outage().hours();
         int midnight = startHour - startHour % 24;
-        Walk walk = setup.walk(hours);
+        Walk walk = setup.walks(hours).get();
         walk.onto(new Stretch(midnight, 24, hours));
         Setup.Cells cells = setup.cells();
         Series batteryDegC = cells == null ? setup.roomDegC() : cells.warmth().degC();
@@ -327,8 +330,9 @@ public final class Prover {
         Outage outage = setup.outage();
         List<Stretch> stretches = Stretch.of(outage.months(), weather.years(), outage.hours());
         Ledger[] sums = new Ledger[stretches.size()];
+        Supplier<Walk> walks = setup.walks(outage.hours());
         workers.forEach(stretches.size(), number -> {
-            Walk walk = setup.walk(outage.hours());
+            Walk walk = walks.get();
             walk.onto(stretches.get(number));
             sums[number] = new Ledger();
             for (int start = 0; start < stretches.get(number).starts(); start++) {

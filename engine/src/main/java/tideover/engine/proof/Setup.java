@@ -1,6 +1,7 @@
 package tideover.engine.proof;
 
 import java.util.List;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.battery.BatteryWarmth;
 import tideover.engine.electronics.Tracking;
@@ -73,9 +74,7 @@ record Setup(
         }
     }
 
-    /**
-     * @param noonHour clock hour of solar noon
-     */
+    /** @param noonHour clock hour of solar noon */
     static Setup of(Rig rig, List<Load> loads, YearsShelf shelf, double noonHour, int stepsPerHour, Outage outage) {
         BusDemand demand = BusDemand.of(rig, loads, noonHour, stepsPerHour);
         return new Setup(
@@ -123,22 +122,30 @@ record Setup(
         return Math.max(1, count);
     }
 
-    /** @param capHours the longest that it will be asked to follow */
-    Walk walk(int capHours) {
+    /**
+     * Gives every thread a walk of its own; what they share is made here, once.
+     *
+     * @param capHours the longest that they will be asked to follow
+     */
+    Supplier<Walk> walks(int capHours) {
         if (cells == null && !outage.isHelped()) {
-            return new PlainWalk(figures, demand, sunPerRatedW, outage);
+            return () -> new PlainWalk(figures, demand, sunPerRatedW, outage);
         }
         Relief relief = Relief.of(rig, outage, demand.stepsPerHour(), capHours * demand.stepsPerHour());
         boolean niceWanted = demand.hasNice();
-        if (cells == null) {
-            double busV = rig.busV();
-            CellFlows flows = new CellFlows(
-                    demand, sunPerRatedW, figures.arrayRatedW(), CellClimate.none(figures, busV, roomDegC), null);
-            return new CellWalk(flows, CellRig.of(figures, busV), null, relief, outage, niceWanted);
-        }
-        CellFlows flows = new CellFlows(demand, sunPerRatedW, figures.arrayRatedW(), cells.climate(), cells.held());
-        CellRig flat = CellRig.of(rig, cells.bank(), inverterLeftOn, cells.controllerMaxA());
-        return new CellWalk(flows, flat, cells.starts(), relief, outage, niceWanted);
+        CellClimate climate = cells == null ? CellClimate.none(figures, rig.busV(), roomDegC) : cells.climate();
+        CellRig flat = cells == null
+                ? CellRig.of(figures, rig.busV())
+                : CellRig.of(rig, cells.bank(), inverterLeftOn, cells.controllerMaxA());
+        HeldArray held = cells == null ? null : cells.held();
+        StartFloors starts = cells == null ? null : cells.starts();
+        return () -> new CellWalk(
+                new CellFlows(demand, sunPerRatedW, figures.arrayRatedW(), climate, held),
+                flat,
+                starts,
+                relief,
+                outage,
+                niceWanted);
     }
 
     Setup with(RigFigures changed) {

@@ -53,6 +53,10 @@ public final class Series {
         return sum;
     }
 
+    public double mean() {
+        return sum() / values.length;
+    }
+
     /** Copies {@code into.length} figures from {@code from} on, going round from the last to the first. */
     public void copyRound(int from, double[] into) {
         int at = from % values.length;

@@ -127,7 +127,7 @@ class CellWalkTest {
         Setup setup =
                 Setup.of(rig, loads, new YearsShelf(Invented.plane(weather), weather.airDegC()), NOON, 60, outage);
         int cap = 2 * outage.hours();
-        Walk walk = setup.walk(cap);
+        Walk walk = setup.walks(cap).get();
         double[] lowest = {0};
         for (int i = 0; i < 6; i++) {
             int midnight = 24 * invented.whole(0, 360);
@@ -191,7 +191,7 @@ class CellWalkTest {
 
     private static double meanHours(Setup setup) {
         int cap = LONGEST_H;
-        Walk walk = setup.walk(cap);
+        Walk walk = setup.walks(cap).get();
         walk.onto(new Stretch(0, 24, cap));
         double[] lowest = {0};
         double sum = 0;
