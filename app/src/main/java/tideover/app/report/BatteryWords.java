@@ -13,6 +13,15 @@ final class BatteryWords {
 
     private BatteryWords() {}
 
+    /** Inner resistance, or the usual one of its chemistry and size, ohm. */
+    static double innerOhm(RatedStore store) {
+        return Double.isNaN(store.innerOhm())
+                ? store.chemistry()
+                        .traits()
+                        .innerOhm(store.nominalV(), store.capacity().ratedAh())
+                : store.innerOhm();
+    }
+
     /** What it is, what its label is taken as worth, and how far it is used. */
     static String what(RatedStore store) {
         return String.format(

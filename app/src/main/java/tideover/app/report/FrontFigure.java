@@ -34,7 +34,7 @@ final class FrontFigure {
         return new Figure(
                 figure.drawn("front-wide", 660, 230, 8),
                 figure.drawn("front-narrow", 350, 220, 4),
-                "Each step is a rig than which nothing cheaper carries more. Shares here are those of the screening over "
+                "Each step is a rig than which nothing cheaper carries more. Shares here are those over "
                         + Counted.of(answer.years(), "year") + ", not yet confirmed on others.",
                 data);
     }

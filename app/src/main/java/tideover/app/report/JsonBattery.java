@@ -46,8 +46,9 @@ final class JsonBattery {
         Json.number(node, "depth_share", store.depth());
         Json.number(node, "label_worth_least_share", store.worth().least());
         Json.number(node, "label_worth_likely_share", store.worth().likely());
-        Json.number(node, "inner_ohm", store.ohm());
+        Json.number(node, "inner_ohm", BatteryWords.innerOhm(store));
         node.put("inner_ohm_is_usual", Double.isNaN(store.innerOhm()));
+        Json.number(node, "walked_with_inner_ohm", store.ohm());
         Json.number(node, "max_charge_a", store.maxChargeA());
         Json.number(node, "max_discharge_a", store.maxDischargeA());
         node.put("cold_lock_out", store.guard().coldLockOut().name().toLowerCase(Locale.ROOT));

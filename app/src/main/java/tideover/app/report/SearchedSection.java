@@ -32,7 +32,7 @@ final class SearchedSection {
                         ? null
                         : FrontFigure.of(answer, list, section.rows("Price against share", front, front.size())),
                 section.rated("Met the target, and missed it when confirmed", list.unconfirmed(), MOST_ROWS),
-                section.rated("Nearest below the target", list.misses(), MOST_ROWS),
+                section.rated(Words.misses(list), list.misses(), MOST_ROWS),
                 section.looked(),
                 section.rejected());
     }

@@ -187,7 +187,7 @@ public final class TextAnswer {
             rated(list.unconfirmed());
         }
         if (!list.misses().isEmpty()) {
-            heading("Nearest below the target");
+            heading(Words.misses(list));
             rated(list.misses());
         }
         heading("Why not the others (one rig may fall to several rules)");

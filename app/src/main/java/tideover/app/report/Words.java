@@ -292,4 +292,14 @@ public final class Words {
         int day = weatherHour / 24 % ModelYear.DAYS;
         return String.format(Locale.ROOT, "year %d, %s, %02d:00", year, ModelYear.dayName(day), weatherHour % 24);
     }
+
+    /**
+     * Heading of the misses. A real battery is given up in its walk once it can enter no list, so that one with a better
+     * share may be missing here.
+     */
+    static String misses(Shortlist list) {
+        return list.walked() == 0
+                ? "Nearest below the target"
+                : "Nearest below the target, of those followed to the end";
+    }
 }
