@@ -16,6 +16,7 @@ class ArchitectureTest {
             "why",
             "sun",
             "site",
+            "cold",
             "load",
             "outage",
             "battery",

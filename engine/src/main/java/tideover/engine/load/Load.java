@@ -4,10 +4,15 @@ import java.util.List;
 import tideover.engine.site.RoomKind;
 
 /** Something that must, or would be nice to, stay on. Watts are at the load's own plug. */
-public sealed interface Load permits SteadyLoad, TimedLoad {
+public sealed interface Load permits SteadyLoad, TimedLoad, ColdLoad, PitLoad, HeatLoad {
     String name();
 
     Supply supply();
+
+    /** Whether it takes power at all; its supply means nothing where it does not. */
+    default boolean plugged() {
+        return true;
+    }
 
     /** Draw while it runs. */
     double runningW();
@@ -20,6 +25,14 @@ public sealed interface Load permits SteadyLoad, TimedLoad {
     /** What it is owed, in words, such as "always on" or "17:00 to 23:00". */
     default String owed() {
         return need().words();
+    }
+
+    /**
+     * Whether it switches itself on and off by what it keeps, a temperature or a level, and is judged by that. The clock then
+     * tells when it may run, not when it does.
+     */
+    default boolean keeps() {
+        return false;
     }
 
     /** How it behaves beside its watts. */
@@ -50,7 +63,7 @@ public sealed interface Load permits SteadyLoad, TimedLoad {
         return runningW() / nature().powerFactor();
     }
 
-    /** Energy it wants on a whole day, in Wh. */
+    /** Energy it wants on a whole day, in Wh; of what switches itself an estimate. */
     default double wantedWhPerDay() {
         double hours = 0;
         for (DayWindow window : onHours(12)) {

@@ -10,13 +10,28 @@ import tideover.engine.quantity.Require;
  * @param start       what its motor takes at first; null where nothing spins up
  * @param needsSine   whether a stepped wave harms it or keeps it from working
  * @param attended    whether somebody is by who sees that it has stopped and presses what needs pressing
+ * @param medical     what is arranged around it where somebody's health hangs on it; null elsewhere
  */
-public record Nature(double powerFactor, @Nullable Start start, boolean needsSine, boolean attended) {
+public record Nature(
+        double powerFactor,
+        @Nullable Start start,
+        boolean needsSine,
+        boolean attended,
+        @Nullable Medical medical) {
     /** A lamp, a heater, a small power supply. */
-    public static final Nature PLAIN = new Nature(1, null, false, false);
+    public static final Nature PLAIN = new Nature(1, null, false, false, null);
 
     public Nature {
         Require.above(0, "powerFactor", powerFactor, "");
         Require.within(0, 1, "powerFactor", powerFactor, "");
+    }
+
+    /** Of a load that nobody's health hangs on. */
+    public Nature(double powerFactor, @Nullable Start start, boolean needsSine, boolean attended) {
+        this(powerFactor, start, needsSine, attended, null);
+    }
+
+    public Nature with(@Nullable Medical changed) {
+        return new Nature(powerFactor, start, needsSine, attended, changed);
     }
 }

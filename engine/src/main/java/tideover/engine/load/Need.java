@@ -5,7 +5,8 @@ import tideover.engine.quantity.PlainNumber;
 import tideover.engine.quantity.Require;
 
 /** What a load owes its people. Kept or not kept is judged from this, never from watts. */
-public sealed interface Need permits Need.AlwaysOn, Need.HoursInWindow {
+public sealed interface Need
+        permits Need.AlwaysOn, Need.HoursInWindow, Need.Below, Need.Band, Need.HoursAbove, Need.Above, Need.NoFlood {
     String words();
 
     /** Whenever the load wants power it gets it, without a gap. */
@@ -50,6 +51,68 @@ public sealed interface Need permits Need.AlwaysOn, Need.HoursInWindow {
         @Override
         public String words() {
             return PlainNumber.of(hours) + " h between " + clock(window.fromHour()) + " and " + clock(window.toHour());
+        }
+    }
+
+    /**
+     * The warmest mean temperature that frozen food may reach. At its freezing point it has begun to thaw, and whatever thawed and
+     * froze again does not count as kept.
+     */
+    record Below(double limitDegC) implements Need {
+        public Below {
+            Require.within(-30, 20, "limitDegC", limitDegC, "degC");
+        }
+
+        @Override
+        public String words() {
+            return "never above " + PlainNumber.of(limitDegC) + " degC";
+        }
+    }
+
+    /** Contents between two temperatures, both spoiling: medicine that neither warmth nor frost may touch. */
+    record Band(double leastDegC, double mostDegC) implements Need {
+        public Band {
+            Require.within(-40, 40, "leastDegC", leastDegC, "degC");
+            Require.above(leastDegC, "mostDegC", mostDegC, "degC");
+        }
+
+        @Override
+        public String words() {
+            return "between " + PlainNumber.of(leastDegC) + " and " + PlainNumber.of(mostDegC) + " degC";
+        }
+    }
+
+    /** Hours that food is above a temperature, summed over the outage and never counted anew. */
+    record HoursAbove(double limitDegC, double hours) implements Need {
+        public HoursAbove {
+            Require.within(-30, 30, "limitDegC", limitDegC, "degC");
+            Require.atLeast(0, "hours", hours, "h");
+        }
+
+        @Override
+        public String words() {
+            return "above " + String.format(Locale.ROOT, "%.1f", limitDegC) + " degC for " + PlainNumber.of(hours)
+                    + " h in all at most";
+        }
+    }
+
+    /** A room that is not to fall below a temperature. */
+    record Above(double limitDegC) implements Need {
+        public Above {
+            Require.within(-20, 30, "limitDegC", limitDegC, "degC");
+        }
+
+        @Override
+        public String words() {
+            return "never below " + PlainNumber.of(limitDegC) + " degC";
+        }
+    }
+
+    /** A pit that is not to run over. */
+    record NoFlood() implements Need {
+        @Override
+        public String words() {
+            return "the pit never runs over";
         }
     }
 

@@ -28,6 +28,9 @@ public record Supply(Current current, double volts, double hertz, String plug) {
         }
     }
 
+    /** Of what needs no plug. */
+    public static final Supply NONE = dc(12, "none");
+
     public static Supply ac(double volts, double hertz, String plug) {
         return new Supply(Current.AC, volts, hertz, plug);
     }

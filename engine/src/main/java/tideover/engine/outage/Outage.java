@@ -16,6 +16,7 @@ import tideover.engine.quantity.Require;
  *                            sun that the store has no room for
  * @param rolling             null where the grid stays away to the end
  * @param help                what comes to the rig's help meanwhile
+ * @param storm               what storms do beside taking the grid; null where the plan says nothing of them
  */
 public record Outage(
         List<Integer> months,
@@ -25,7 +26,8 @@ public record Outage(
         int panelsOutAfterHours,
         double keepBack,
         @Nullable Rolling rolling,
-        List<Help> help) {
+        List<Help> help,
+        @Nullable Storm storm) {
     public Outage {
         help = List.copyOf(help);
         months = List.copyOf(months);
@@ -43,6 +45,19 @@ public record Outage(
         Require.within(0, 1, "keepBack", keepBack, "");
     }
 
+    /** Of which nothing is said of storms. */
+    public Outage(
+            List<Integer> months,
+            int hours,
+            double targetShare,
+            double chargeAtStart,
+            int panelsOutAfterHours,
+            double keepBack,
+            @Nullable Rolling rolling,
+            List<Help> help) {
+        this(months, hours, targetShare, chargeAtStart, panelsOutAfterHours, keepBack, rolling, help, null);
+    }
+
     /** In one piece and without help. */
     public Outage(
             List<Integer> months,
@@ -55,11 +70,21 @@ public record Outage(
     }
 
     public Outage fullAtStart() {
-        return new Outage(months, hours, targetShare, 1, panelsOutAfterHours, keepBack, rolling, help);
+        return new Outage(months, hours, targetShare, 1, panelsOutAfterHours, keepBack, rolling, help, storm);
     }
 
     public Outage panelsOutAtOnce() {
-        return new Outage(months, hours, targetShare, chargeAtStart, 0, keepBack, rolling, help);
+        return new Outage(months, hours, targetShare, chargeAtStart, 0, keepBack, rolling, help, storm);
+    }
+
+    /** The same in a storm: the panels come out when storm and snow let them. */
+    public Outage inStorm() {
+        int outAfter = storm == null ? panelsOutAfterHours : Math.max(panelsOutAfterHours, storm.panelsStowedHours());
+        return new Outage(months, hours, targetShare, chargeAtStart, outAfter, keepBack, rolling, help, storm);
+    }
+
+    public Outage withTarget(double share) {
+        return new Outage(months, hours, share, chargeAtStart, panelsOutAfterHours, keepBack, rolling, help, storm);
     }
 
     /**

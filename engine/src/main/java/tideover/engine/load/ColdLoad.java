@@ -1,0 +1,100 @@
+package tideover.engine.load;
+
+import java.util.List;
+import tideover.engine.cold.AgencyHours;
+import tideover.engine.cold.ColdBox;
+import tideover.engine.cold.Compressor;
+import tideover.engine.cold.Defrost;
+import tideover.engine.quantity.Require;
+import tideover.engine.site.RoomKind;
+
+/**
+ * A cold box, kept where its contents keep their temperature. Switched by its own thermostat.
+ *
+ * @param chilledToDegC contents and air are at most so warm as the outage begins, by cooling ahead of a forecast storm; NaN
+ *                      where nobody does that
+ */
+public record ColdLoad(
+        String name,
+        Supply supply,
+        ColdBox box,
+        Need need,
+        Duty duty,
+        double chilledToDegC,
+        RoomKind room,
+        Nature nature)
+        implements Load {
+    /** To tell what it uses on a usual day. */
+    private static final double USUAL_ROOM_DEG_C = 22;
+
+    public ColdLoad {
+        Require.text("name", name);
+        boolean byTemperature =
+                need instanceof Need.Below || need instanceof Need.Band || need instanceof Need.HoursAbove;
+        if (!byTemperature) {
+            throw new IllegalArgumentException(name + ": a cold box owes a temperature, not: " + need.words());
+        }
+        boolean mayWait = box.kind().freezes() || box.contents().size() > 1;
+        if (duty.kind() != Duty.Kind.AS_IT_NEEDS && !mayWait) {
+            throw new IllegalArgumentException(name + ": only a freezer, or a box with ice in it, may be held back");
+        }
+    }
+
+    /** Whether it is plugged in at all; a cooler lives on its ice. */
+    @Override
+    public boolean plugged() {
+        return box.compressor() != null;
+    }
+
+    /** The most that it draws: in the warmest room, or with its defrost heater on. */
+    @Override
+    public double runningW() {
+        return box.mostW();
+    }
+
+    /** Always: what is not needed is left unplugged. */
+    @Override
+    public boolean essential() {
+        return true;
+    }
+
+    @Override
+    public boolean keeps() {
+        return true;
+    }
+
+    @Override
+    public List<DayWindow> onHours(double noonHour) {
+        return duty.hours();
+    }
+
+    /** What it uses in a room of 22 degC with its door opened as told. */
+    @Override
+    public double wantedWhPerDay() {
+        if (box.compressor() == null) {
+            return 0;
+        }
+        double defrostW = box.defrost() == null ? 0 : box.defrost().meanW();
+        double heatW = box.wallWPerK() * Math.max(0, USUAL_ROOM_DEG_C - box.setDegC())
+                + box.doorW(USUAL_ROOM_DEG_C) * ColdBox.AWAKE_HOURS / 24
+                + Defrost.INTO_BOX * defrostW;
+        return 24 * (defrostW + heatW / Compressor.movedPerW(USUAL_ROOM_DEG_C, box.setDegC()));
+    }
+
+    /** Hours without power that the food-safety agencies allow it; infinite where they say nothing. */
+    public double agencyHours() {
+        return need instanceof Need.Band ? Double.POSITIVE_INFINITY : AgencyHours.of(box);
+    }
+
+    public ColdLoad with(ColdBox changed) {
+        return new ColdLoad(name, supply, changed, need, duty, chilledToDegC, room, nature);
+    }
+
+    public ColdLoad with(Duty changed) {
+        return new ColdLoad(name, supply, box, need, changed, chilledToDegC, room, nature);
+    }
+
+    public ColdLoad chilledTo(double degC) {
+        return new ColdLoad(name, supply, box, need, duty, degC, room, nature);
+    }
+}
