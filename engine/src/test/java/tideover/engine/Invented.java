@@ -6,10 +6,21 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
 import tideover.engine.battery.Chemistry;
+import tideover.engine.cold.BoxKind;
+import tideover.engine.cold.ColdBox;
+import tideover.engine.cold.Compressor;
+import tideover.engine.cold.Contents;
+import tideover.engine.cold.Defrost;
+import tideover.engine.cold.Food;
 import tideover.engine.electronics.Tracking;
+import tideover.engine.load.ColdLoad;
 import tideover.engine.load.DayWindow;
+import tideover.engine.load.Duty;
+import tideover.engine.load.HeatLoad;
 import tideover.engine.load.Load;
+import tideover.engine.load.Nature;
 import tideover.engine.load.Need;
+import tideover.engine.load.PitLoad;
 import tideover.engine.load.SteadyLoad;
 import tideover.engine.load.Supply;
 import tideover.engine.load.TimedLoad;
@@ -123,6 +134,72 @@ public final class Invented {
             }
         }
         return loads;
+    }
+
+    /** One to three loads that switch themselves, of any kind; names are told apart by their number. */
+    public List<Load> keptLoads() {
+        List<Load> loads = new ArrayList<>();
+        int count = whole(1, 3);
+        for (int i = 0; i < count; i++) {
+            loads.add(keptLoad("kept " + i));
+        }
+        return loads;
+    }
+
+    private Load keptLoad(String name) {
+        Supply supply = chance(0.7) ? MAINS : SOCKET;
+        RoomKind room = RoomKind.values()[whole(0, 2)];
+        return switch (whole(0, 4)) {
+            case 0 ->
+                new PitLoad(
+                        name,
+                        supply,
+                        between(50, 300),
+                        new PitLoad.Pit(between(10, 40), between(60, 300)),
+                        new PitLoad.Inflow(between(0, 60), between(60, 900), between(0, 10), between(1, 30)),
+                        between(1000, 6000),
+                        room,
+                        Nature.PLAIN);
+            case 1 ->
+                new HeatLoad(
+                        name,
+                        supply,
+                        between(40, 120),
+                        between(0, 6),
+                        new HeatLoad.Home(between(20, 50), between(10, 80), between(15, 21), between(0.5, 2)),
+                        new Need.Above(between(5, 14)),
+                        room,
+                        Nature.PLAIN);
+            default -> coldLoad(name, supply, room, BoxKind.values()[whole(0, 3)]);
+        };
+    }
+
+    /** A cold box with contents of random mass; now and then with ice, a defrost heater, a door that is opened, or chosen hours. */
+    public ColdLoad coldLoad(String name, Supply supply, RoomKind room, BoxKind kind) {
+        double litres = between(40, 350);
+        double watts = between(40, 140);
+        double food = between(0.1, 0.9) * Contents.FULL_KG_PER_L * litres;
+        boolean ice = kind.freezes() && chance(0.3);
+        List<Contents> contents = new ArrayList<>(List.of(Contents.of(Food.LEAN_BEEF, food)));
+        if (ice) {
+            contents.add(Contents.of(Food.WATER, between(1, 10)));
+        }
+        double most = 0.5 * watts * Compressor.movedPerW(32.2, kind.usualDegC()) / (32.2 - kind.usualDegC());
+        ColdBox box = ColdBox.ofWalls(
+                        kind,
+                        litres,
+                        Math.min(most, between(0.4, 1.5)),
+                        new Compressor(watts, 22),
+                        chance(0.3) ? new Defrost(between(200, 500), between(5, 25), between(6, 24)) : null,
+                        contents)
+                .withOpenings(chance(0.5) ? between(1, 12) : 0);
+        Need need = kind.freezes()
+                ? new Need.Below(chance(0.5) ? -12 : -1.7)
+                : kind == BoxKind.MEDICINE_FRIDGE ? new Need.Band(2, 8) : new Need.HoursAbove(40.0 / 9, 4);
+        Duty duty = kind.freezes() && chance(0.4)
+                ? chance(0.5) ? Duty.WHILE_SUNNY : Duty.inHours(List.of(new DayWindow(9, 15)))
+                : Duty.AS_IT_NEEDS;
+        return new ColdLoad(name, supply, box, need, duty, chance(0.3) ? -24 : Double.NaN, room, Nature.PLAIN);
     }
 
     public Outage outage(double keepBack) {

@@ -213,6 +213,12 @@ public final class JsonAnswer {
             case START -> "start_not_given";
             case FROZEN -> "frozen";
             case CHARGED_COLD -> "charged_below_freezing";
+            case THAWED -> "thawed";
+            case TOO_WARM -> "too_warm";
+            case TOO_COLD -> "too_cold";
+            case AGENCY_HOURS -> "past_agency_hours";
+            case FLOODED -> "flooded";
+            case ROOM_COLD -> "room_cold";
         };
     }
 

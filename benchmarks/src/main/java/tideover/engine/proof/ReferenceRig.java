@@ -41,7 +41,7 @@ final class ReferenceRig {
     static Walk walk(int hours, int darkHours, double chargeAtStart) {
         Weather weather = new Invented(1).weather(1);
         Outage outage = new Outage(List.of(0), hours, 0.9, chargeAtStart, darkHours, 0.8);
-        return Setup.of(rig(), loads(), new YearsShelf(Invented.plane(weather), weather.airDegC()), 12, STEPS_PER_HOUR, outage)
+        return Setup.of(rig(), loads(), new YearsShelf(weather, Invented.plane(weather), weather.airDegC()), 12, STEPS_PER_HOUR, outage)
                 .walks(hours).get();
     }
 

@@ -74,6 +74,7 @@ public class ScreeningBenchmark {
         private final double[] essentialBusW =
                 BusDemand.of(rig, invented.loads(true, true), 12, 4).essentialBusW();
         private final Series sunPerRatedW = Invented.sun(Invented.plane(invented.weather(NetDemand.YEARS)));
+        private final Series noKeptW = Series.constant(sunPerRatedW.length(), 0);
     }
 
     /** All that the search does for one series: net gains from sun and loads, the screening, the count for eight stores. */
@@ -85,6 +86,7 @@ public class ScreeningBenchmark {
                 NetDemand.YEARS,
                 asked.figures,
                 asked.essentialBusW,
+                asked.noKeptW,
                 4,
                 asked.outage,
                 (sunnyWh, darkDayWh, starts) -> counts.add(Drawdown.neededWh(

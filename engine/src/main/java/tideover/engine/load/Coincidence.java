@@ -38,8 +38,8 @@ public final class Coincidence {
 
     /** The hours in which a load may run, whichever it chooses. */
     public static List<DayWindow> mayRun(Load load) {
-        if (load instanceof TimedLoad timed) {
-            return timed.windows();
+        if (load instanceof TimedLoad || load.keeps()) {
+            return load.onHours(12);
         }
         return load.need() instanceof Need.HoursInWindow some ? List.of(some.window()) : List.of(DayWindow.ALL_DAY);
     }

@@ -64,6 +64,11 @@ public record ColdLoad(
     }
 
     @Override
+    public boolean heldBack() {
+        return duty.kind() != Duty.Kind.AS_IT_NEEDS;
+    }
+
+    @Override
     public List<DayWindow> onHours(double noonHour) {
         return duty.hours();
     }

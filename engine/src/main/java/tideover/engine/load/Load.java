@@ -35,6 +35,11 @@ public sealed interface Load permits SteadyLoad, TimedLoad, ColdLoad, PitLoad, H
         return false;
     }
 
+    /** Whether its owner may hold it back for hours, so that nothing waits for its power meanwhile. */
+    default boolean heldBack() {
+        return false;
+    }
+
     /** How it behaves beside its watts. */
     Nature nature();
 

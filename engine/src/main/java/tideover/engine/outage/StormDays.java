@@ -50,6 +50,11 @@ public final class StormDays {
         return darkest.get(day);
     }
 
+    /** Whether it is one of either. */
+    public boolean isEither(int day) {
+        return isDarkest(day) || isColdest(day);
+    }
+
     public boolean isColdest(int day) {
         return coldest.get(day);
     }

@@ -20,8 +20,8 @@ public final class BusDemand {
     private final Flow[] essential;
     private final Flow[] nice;
 
-    /** Watts on the bus and where they end up. */
-    record Flow(double plugW, double inverterLossW, double outletLossW, double standingW) {
+    /** Watts on the bus and where they end up; {@code acW} is the part of {@code plugW} behind the inverter. */
+    record Flow(double acW, double plugW, double inverterLossW, double outletLossW, double standingW) {
         double busW() {
             return plugW + inverterLossW + outletLossW + standingW;
         }
@@ -34,7 +34,7 @@ public final class BusDemand {
     }
 
     /**
-     * The demand of loads plugged into a rig. A load without an outlet asks for nothing here: for an essential one the
+     * The demand of loads plugged into a rig, but for what switches itself: of that only the inverter's own draw. A load without an outlet asks for nothing here: for an essential one the
      * rule book has already rejected the rig.
      *
      * @param noonHour clock hour of solar noon: loads that may choose their hours take those nearest to it
@@ -59,11 +59,14 @@ public final class BusDemand {
         Sockets sockets = Sockets.of(rig, loads);
         BusDemand demand = new BusDemand(stepsPerHour);
         double stepHours = 1.0 / stepsPerHour;
-        boolean leftOn = sockets.leavesInverterOn(rig);
+        boolean leftOn = sockets.neverSwitchesInverterOff(rig);
         for (int step = 0; step < demand.essential.length; step++) {
             Draw needed = new Draw();
             Draw wished = new Draw();
             for (Sockets.Plugged one : sockets.plugged()) {
+                if (one.load().keeps()) {
+                    continue;
+                }
                 double plugW = one.load().wantedW(step * stepHours, stepHours, noonHour);
                 Draw draw = one.load().essential() ? needed : wished;
                 if (one.throughInverter(rig)) {
@@ -91,7 +94,7 @@ public final class BusDemand {
         double outletLossW;
 
         Flow flow(double inverterLossW, double standingW) {
-            return new Flow(acW + directW, inverterLossW, outletLossW, standingW);
+            return new Flow(acW, acW + directW, inverterLossW, outletLossW, standingW);
         }
     }
 

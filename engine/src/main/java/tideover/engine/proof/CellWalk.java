@@ -12,6 +12,10 @@ import tideover.engine.outage.Outage;
  * <p>A step is cut into spans in which nothing switches; each ends at its event: a well full, the keep-back level, the
  * cut-off, empty. Within a span powers are constant and the volts are those of its beginning, so that only the losses
  * shift with the step's length; the wells are solved exactly and the energy closes for any length.
+ *
+ * <p>What switches itself by a temperature or a level ends a span where it switches. Its need is broken by what it keeps;
+ * a gap in power breaks only needs that follow the clock. What a nice-to-have adds to the inverter's loss is reckoned
+ * without the boxes and pumps that happen to run.
  */
 final class CellWalk implements Walk {
     /** Rounding room on contents, as a share of the whole. */
@@ -29,7 +33,12 @@ final class CellWalk implements Walk {
     private final CellClimate.Hours climate;
     private final CellRig rig;
     private final @Nullable StartFloors starts;
+    private final @Nullable StartFloors keptStarts;
     private final @Nullable Relief relief;
+    private final Kept kept;
+    private final Keeper[] keepers;
+    private final boolean[] fed;
+    private final double[] keptWh;
     private final WellStep whole;
     private final double absorbedInStep;
     private final double boundFullWh;
@@ -41,6 +50,9 @@ final class CellWalk implements Walk {
 
     /** Whether what is nice to have may draw on the store; if not, it changes nothing for the essentials. */
     private final boolean niceTouchesStore;
+
+    /** Whether some need follows the clock, so that any gap in power breaks it. */
+    private final boolean clockNeeds;
 
     /** Contents of the two wells. */
     private double firstWh;
@@ -63,17 +75,29 @@ final class CellWalk implements Walk {
     private boolean failed;
     private @Nullable Ending ending;
 
+    /** Of what switches itself, in the span. */
+    private double keptBusW;
+
+    private double keptPlugW;
+    private double keptLossW;
+    private double keptOutletW;
+    private double keptStandingW;
+
     CellWalk(
             CellFlows flows,
             CellRig rig,
             @Nullable StartFloors starts,
+            @Nullable StartFloors keptStarts,
             @Nullable Relief relief,
             Outage outage,
-            boolean niceWanted) {
+            boolean niceWanted,
+            Kept kept,
+            boolean storm) {
         this.flows = flows;
         this.climate = flows.climate;
         this.rig = rig;
         this.starts = starts;
+        this.keptStarts = keptStarts;
         this.relief = relief;
         this.whole = rig.wells.step(flows.stepHours);
         this.absorbedInStep = rig.wells.absorbed(1, flows.stepHours);
@@ -84,11 +108,22 @@ final class CellWalk implements Walk {
         this.panelsOutSteps = outage.panelsOutAfterHours() * flows.stepsPerHour;
         this.niceWanted = niceWanted;
         this.niceTouchesStore = outage.keepBack() < 1;
+        this.kept = kept;
+        this.keepers = kept.keepers(storm);
+        this.keptWh = new double[keepers.length];
+        this.fed = new boolean[keepers.length];
+        for (int k = 0; k < keepers.length; k++) {
+            fed[k] = kept.all().get(k).isFed();
+        }
+        this.clockNeeds = flows.essential.wantAny();
     }
 
     @Override
     public void onto(Stretch stretch) {
         flows.fill(stretch);
+        for (Keeper keeper : keepers) {
+            keeper.onto(stretch);
+        }
     }
 
     @Override
@@ -97,7 +132,7 @@ final class CellWalk implements Walk {
         int steps = capHours * flows.stepsPerHour;
         int judged = judgedHours * flows.stepsPerHour;
         Ledger unread = new Ledger();
-        begin();
+        begin(startHour);
         niceCounts = niceWanted && niceTouchesStore;
         double lowest = firstWh + boundWh;
         for (int i = 0; i < steps; i++) {
@@ -118,7 +153,7 @@ final class CellWalk implements Walk {
     public double account(int startHour, int hours, Ledger ledger, @Nullable Tape tape) {
         int start = startHour * flows.stepsPerHour;
         int steps = hours * flows.stepsPerHour;
-        begin();
+        begin(startHour);
         niceCounts = niceWanted;
         ledger.startWh = firstWh + boundWh;
         double firstGap = -1;
@@ -140,12 +175,27 @@ final class CellWalk implements Walk {
         return ending;
     }
 
-    private void begin() {
+    private void begin(int startHour) {
         firstWh = chargeAtStart * rig.firstWh;
         boundWh = chargeAtStart * boundFullWh;
         off = false;
         dead = false;
         ending = null;
+        for (int k = 0; k < keepers.length; k++) {
+            keepers[k].begin(startHour);
+            keptWh[k] = 0;
+        }
+    }
+
+    @Override
+    public int keepers() {
+        return keepers.length;
+    }
+
+    @Override
+    public KeptNow kept(int number) {
+        Keeper keeper = keepers[number];
+        return new KeptNow(keeper.kept(), keeper.air(), keptWh[number], keeper.broken() == null);
     }
 
     private void step(int at, int stepOfOutage, Ledger ledger) {
@@ -157,10 +207,13 @@ final class CellWalk implements Walk {
         gapFromHours = -1;
         niceBarred = false;
         selfDischarge(ledger);
+        for (Keeper keeper : keepers) {
+            keeper.step(hour, ofDay, stepOfOutage * flows.stepHours, arrayW, gridOn);
+        }
         boolean served = letOn(gridOn, ofDay);
         double essentialW = gridOn ? 0 : flows.essential.busW[ofDay];
         double niceW = gridOn || !served || !niceCounts ? 0 : flows.nice.busW[ofDay];
-        double drawnW = served ? essentialW + climate.heaterW[hour] : 0;
+        double clockW = served ? essentialW + climate.heaterW[hour] : 0;
         essentialHours = served || gridOn ? flows.stepHours : 0;
         niceHours = 0;
         double heatedHours = served ? flows.stepHours : 0;
@@ -170,6 +223,27 @@ final class CellWalk implements Walk {
             if (++spans > MOST_SPANS) {
                 throw new IllegalStateException("a step that does not end, in hour " + hour + " of its stretch");
             }
+            double most = left;
+            if (keepers.length > 0) {
+                most = look(left, served, gridOn, ofDay);
+                if (most <= INSTANT_H) {
+                    pass(most, served, gridOn, ledger);
+                    left -= most;
+                    continue;
+                }
+                if (served && !gridOn && !canStart(ofDay)) {
+                    note(Ending.START);
+                    gapFromHours = gap(gridOn, left);
+                    essentialHours -= left;
+                    heatedHours -= left;
+                    served = false;
+                    off = true;
+                    clockW = 0;
+                    niceW = 0;
+                    continue;
+                }
+            }
+            double drawnW = clockW + keptBusW;
             double fill = firstWh / rig.firstWh;
             openV = CellRig.at(rig.openV, fill);
             ohm = climate.ohm[hour] * CellRig.at(rig.ohmTimes, fill) + rig.leadOhm;
@@ -177,16 +251,22 @@ final class CellWalk implements Walk {
             double limitedW = limitedW(offeredW, drawnW);
             double spareW = limitedW + reliefW - drawnW;
             failed = false;
-            double span = spareW >= 0 ? charge(spareW, niceW, left, ledger) : drain(-spareW, 0, niceW, left, ledger);
+            double span = spareW >= 0 ? charge(spareW, niceW, most, ledger) : drain(-spareW, 0, niceW, most, ledger);
             ledger.inWh += arrayW * span;
             ledger.controllerLossWh += (arrayW - offeredW) * span;
             ledger.controllerLimitWh += (offeredW - limitedW) * span;
             ledger.onBusWh += limitedW * span;
             left -= span;
+            if (keepers.length > 0) {
+                pass(span, served, gridOn, ledger);
+                if (ending == null) {
+                    judgeKept(left);
+                }
+            }
             if (failed) {
                 // Before the failure all was served; whatever follows in this step is not.
-                gapFromHours = gapFromHours < 0 && !gridOn ? flows.stepHours - left : gapFromHours;
-                if (!rig.latches) {
+                gapFromHours = gap(gridOn, left);
+                if (!rig.latches && keepers.length == 0) {
                     double feedW = limitedW + reliefW;
                     essentialHours -= left * (1 - feedW / drawnW);
                     ledger.inWh += arrayW * left;
@@ -202,7 +282,7 @@ final class CellWalk implements Walk {
                     served = false;
                 }
                 off = true;
-                drawnW = 0;
+                clockW = 0;
                 niceW = 0;
             }
         }
@@ -246,8 +326,94 @@ final class CellWalk implements Walk {
     /** Notes that essential needs go unserved from the step's beginning. */
     private void fail(Ending why, boolean gridOn) {
         if (!gridOn) {
-            gapFromHours = 0;
+            gapFromHours = gap(false, flows.stepHours);
+            note(why);
+        }
+    }
+
+    /** When needs that follow the clock first went without in this step, where they do from now on; negative for never. */
+    private double gap(boolean gridOn, double left) {
+        return gapFromHours < 0 && !gridOn && clockNeeds ? flows.stepHours - left : gapFromHours;
+    }
+
+    private void note(Ending why) {
+        if (clockNeeds) {
             ending = ending == null ? why : ending;
+        }
+    }
+
+    /** Asks what switches itself when it next does and what it draws till then; returns the hours until the first. */
+    private double look(double left, boolean served, boolean gridOn, int ofDay) {
+        double most = left;
+        double acW = 0;
+        boolean on = false;
+        keptBusW = 0;
+        keptPlugW = 0;
+        keptOutletW = 0;
+        for (int k = 0; k < keepers.length; k++) {
+            Keeper keeper = keepers[k];
+            boolean live = gridOn || (served && fed[k]);
+            most = Math.min(most, keeper.untilSwitchH(left, live));
+            if (gridOn || !live) {
+                continue;
+            }
+            double plugW = keeper.plugW();
+            Kept.One one = kept.all().get(k);
+            keptPlugW += plugW;
+            if (one.ac()) {
+                acW += plugW;
+                on |= keeper.allowed();
+            } else {
+                keptOutletW += plugW * (one.busPerPlugW() - 1);
+            }
+        }
+        double clockAcW = flows.essential.acW[ofDay];
+        keptLossW = acW > 0 ? kept.loss().lostW(clockAcW + acW) - kept.loss().lostW(clockAcW) : 0;
+        keptStandingW = on ? kept.standingW() : 0;
+        keptBusW = keptPlugW + keptLossW + keptOutletW + keptStandingW;
+        return Math.max(0, most);
+    }
+
+    /** Whether the store is full enough for each motor that would start now. */
+    private boolean canStart(int ofDay) {
+        if (keptStarts == null) {
+            return true;
+        }
+        for (int k = 0; k < keepers.length; k++) {
+            if (fed[k] && keepers[k].starting()) {
+                return firstWh >= keptStarts.firstWh(climate.degC[hour], ofDay);
+            }
+        }
+        return true;
+    }
+
+    private void pass(double span, boolean served, boolean gridOn, Ledger ledger) {
+        for (int k = 0; k < keepers.length; k++) {
+            boolean live = gridOn || (served && fed[k]);
+            double plugWh = live ? keepers[k].plugW() * span : 0;
+            keptWh[k] += plugWh;
+            if (gridOn) {
+                ledger.gridServedWh += plugWh;
+            }
+            keepers[k].pass(span, live);
+        }
+        if (served && !gridOn) {
+            ledger.servedEssentialWh += keptPlugW * span;
+            ledger.inverterLossWh += keptLossW * span;
+            ledger.outletLossWh += keptOutletW * span;
+            ledger.standingWh += keptStandingW * span;
+        }
+    }
+
+    /** Whether something is no longer kept. */
+    private void judgeKept(double left) {
+        for (Keeper keeper : keepers) {
+            Ending broken = keeper.broken();
+            if (broken != null) {
+                ending = broken;
+                gapFromHours = gapFromHours < 0 ? flows.stepHours - left : gapFromHours;
+                return;
+            }
         }
     }
 
@@ -301,7 +467,7 @@ final class CellWalk implements Walk {
         if (intoW > 0 && climate.harmed[hour] > 0) {
             dead = true;
             failed = true;
-            ending = ending == null ? Ending.CHARGED_COLD : ending;
+            note(Ending.CHARGED_COLD);
             return 0;
         }
         double amps = intoW < mostW ? ConstantPower.chargeA(openV, ohm, intoW) : mostA;
@@ -395,7 +561,7 @@ final class CellWalk implements Walk {
             niceBarred = true; // the essentials alone, from here on
         } else if (hit != null) {
             failed = true;
-            ending = ending == null ? hit : ending;
+            note(hit);
         }
         firstWh = Math.max(0, first);
         boundWh = all - takenW * span - firstWh;
@@ -415,7 +581,7 @@ final class CellWalk implements Walk {
             niceBarred = true;
         } else {
             failed = true;
-            ending = ending == null ? why : ending;
+            note(why);
         }
         return 0;
     }

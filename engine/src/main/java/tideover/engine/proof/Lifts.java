@@ -47,7 +47,8 @@ final class Lifts {
             lifts.add(
                     "inverter standing draw",
                     "no standing draw of the inverter",
-                    base.with(BusDemand.withoutStanding(rig, loads, noonHour, stepsPerHour)));
+                    base.with(BusDemand.withoutStanding(rig, loads, noonHour, stepsPerHour))
+                            .with(base.kept().withoutStanding()));
         }
         lifts.lifts.sort(Comparator.comparingDouble(Lift::shareGain)
                 .thenComparingDouble(Lift::meanHoursGain)

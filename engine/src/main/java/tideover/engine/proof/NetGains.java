@@ -27,28 +27,33 @@ public final class NetGains {
      * @param sunPerRatedW  hourly DC watts per rated watt
      * @param rig           its capacity is not looked at
      * @param essentialBusW essential loads on the bus by the step of the day
+     * @param lessW         hourly watts wanted beside those through all weather years, once the panels are out
      */
     public static void visit(
             Series sunPerRatedW,
             int years,
             RigFigures rig,
             double[] essentialBusW,
+            Series lessW,
             int stepsPerHour,
             Outage outage,
             Visitor visitor) {
         Gains gains = new Gains(rig, essentialBusW, stepsPerHour);
         double[] darkDayWh = gains.darkDayWh();
         double[] sunBusW = {};
+        double[] less = {};
         double[] sunnyWh = {};
         List<Stretch> stretches = Stretch.of(outage.months(), years, outage.hours());
         for (Stretch stretch : stretches) {
             if (sunBusW.length != stretch.hours()) {
                 sunBusW = new double[stretch.hours()];
+                less = new double[stretch.hours()];
                 sunnyWh = new double[stretch.hours() * stepsPerHour];
             }
             sunPerRatedW.copyRound(stretch.firstStartHour(), sunBusW);
+            lessW.copyRound(stretch.firstStartHour(), less);
             for (int hour = 0; hour < sunBusW.length; hour++) {
-                sunBusW[hour] = gains.sunBusW(rig.arrayRatedW() * sunBusW[hour]);
+                sunBusW[hour] = gains.sunBusW(rig.arrayRatedW() * sunBusW[hour]) - less[hour];
             }
             gains.fill(sunBusW, darkDayWh, sunnyWh);
             visitor.visit(sunnyWh, darkDayWh, stretch.starts());

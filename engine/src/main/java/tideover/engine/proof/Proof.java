@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import tideover.engine.quantity.Series;
 import tideover.engine.site.Room;
 
@@ -12,7 +13,8 @@ import tideover.engine.site.Room;
  *
  * @param share            over every start hour of the asked months
  * @param darkest          over starts on the darkest twentieth of those days
- * @param coldest          over starts on the coldest twentieth
+ * @param coldest          over starts on the coldest twentieth; these and the darkest with all that storms do
+ * @param storm            of both together; null where storms only take the grid
  * @param hoursCarried     of every outage of the asked months, in rising order, capped at the tide line's cap
  * @param tideLine         whole year
  * @param starts           counts by month and hour of the day, whole year
@@ -23,6 +25,8 @@ import tideover.engine.site.Room;
  * @param endings          how many of the outages of the asked months that failed did so for which reason
  * @param battery          how cold and how warm the battery, or the room of a plain store, gets in the asked months
  * @param lifts            each limit lifted in turn, greatest gain first
+ * @param habits           what the owners of cold boxes could do otherwise, greatest gain first
+ * @param bareShare        of outages in which everything is kept without any power; NaN where a need follows the clock
  */
 public record Proof(
         RigFigures figures,
@@ -30,6 +34,7 @@ public record Proof(
         CarriedShare share,
         CarriedShare darkest,
         CarriedShare coldest,
+        @Nullable StormProof storm,
         Series hoursCarried,
         TideLine tideLine,
         StartTable starts,
@@ -39,10 +44,13 @@ public record Proof(
         Ledger energy,
         List<Lift> lifts,
         Map<Ending, Integer> endings,
-        Room.Extremes battery) {
+        Room.Extremes battery,
+        List<Lift> habits,
+        double bareShare) {
     public Proof {
         endings = Collections.unmodifiableMap(new EnumMap<>(endings));
         lifts = List.copyOf(lifts);
+        habits = List.copyOf(habits);
     }
 
     /** Hours that the outage carried shortest lasted, among those of the asked months. */

@@ -7,11 +7,12 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.function.Predicate;
+import java.util.function.IntPredicate;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.load.Load;
+import tideover.engine.load.PitLoad;
 import tideover.engine.outage.Outage;
 import tideover.engine.outage.StormDays;
 import tideover.engine.quantity.ModelYear;
@@ -56,7 +57,7 @@ public final class Prover {
             Workers workers) {
         this.weather = weather;
         this.plane = plane;
-        this.shelf = new YearsShelf(plane, roomDegC);
+        this.shelf = new YearsShelf(weather, plane, roomDegC);
         this.noonHour = noonHour;
         this.stepsPerHour = stepsPerHour;
         this.seed = seed;
@@ -77,7 +78,9 @@ public final class Prover {
         Setup setup = setup(rig, loads, outage);
         List<Stretch> weeks = new ArrayList<>();
         Stretch.of(outage.months(), weather.years(), outage.hours()).forEach(all -> weeks.addAll(all.pieces(7)));
-        weeks.sort(Comparator.comparingDouble(this::sun).thenComparingInt(Stretch::firstStartHour));
+        Series keptNeedW = shelf.keptBound(loads, outage.months()).needW();
+        weeks.sort(Comparator.<Stretch>comparingDouble(week -> spareW(week, rig, keptNeedW))
+                .thenComparingInt(Stretch::firstStartHour));
         Supplier<Walk> walks = setup.walks(outage.hours());
         int walked = weeks.stream().mapToInt(Stretch::starts).sum();
         int failed = 0;
@@ -95,11 +98,14 @@ public final class Prover {
         return OptionalDouble.of((double) (walked - failed) / walked);
     }
 
-    /** Light on the panels in the hours that a stretch's outages may reach. */
-    private double sun(Stretch stretch) {
+    /** A figure for how kind a stretch is: sun on the array less what cold boxes and homes ask for. */
+    private double spareW(Stretch stretch, Rig rig, Series keptNeedW) {
         double[] planeWm2 = new double[stretch.hours()];
+        double[] needW = new double[stretch.hours()];
         plane.planeWm2().copyRound(stretch.firstStartHour(), planeWm2);
-        return Arrays.stream(planeWm2).sum();
+        keptNeedW.copyRound(stretch.firstStartHour(), needW);
+        double perWm2 = Math.max(1, rig.arrayRatedW()) / 1000;
+        return perWm2 * Arrays.stream(planeWm2).sum() - Arrays.stream(needW).sum();
     }
 
     private static int failures(Walk walk, Stretch stretch, int hours) {
@@ -118,14 +124,24 @@ public final class Prover {
         int capHours = CAP_TIMES * outage.hours();
         Starts starts = walkAll(setup, WHOLE_YEAR, capHours);
         StormDays storms = StormDays.of(weather, outage.months());
-        int[] ranked = ranked(starts, outage);
+        int[] ranked = ranked(starts, outage, day -> true);
         CarriedShare all = shareWhere(starts, outage, day -> true);
+        boolean stormy = isStormy(loads, outage);
+        Setup inStorm = setup.inStorm();
+        Starts stormStarts = stormy ? walkAll(inStorm, outage.months(), outage.hours(), 1, storms::isEither) : starts;
+        StormProof storm = null;
+        if (stormy) {
+            int[] stormsRanked = ranked(stormStarts, outage, storms::isEither);
+            storm = new StormProof(shareWhere(stormStarts, outage, storms::isEither), trace(inStorm, stormsRanked[0]));
+        }
+        int habitHours = all.share() < 1 ? outage.hours() : capHours;
         return new Proof(
                 setup.figures(),
                 weather.years(),
                 all,
-                shareWhere(starts, outage, storms::isDarkest),
-                shareWhere(starts, outage, storms::isColdest),
+                shareWhere(stormStarts, outage, storms::isDarkest),
+                shareWhere(stormStarts, outage, storms::isColdest),
+                storm,
                 sortedHours(starts, outage),
                 tideLine(starts, outage.hours(), capHours),
                 table(starts, outage.hours()),
@@ -133,9 +149,38 @@ public final class Prover {
                 trace(setup, ranked[0]),
                 trace(setup, ranked[(ranked.length - 1) / 2]),
                 energy(setup),
-                Lifts.of(this, rig, loads, setup, noonHour, stepsPerHour, all.share() < 1 ? outage.hours() : capHours),
+                Lifts.of(this, rig, loads, setup, noonHour, stepsPerHour, habitHours),
                 endings(starts, outage),
-                temperatures(setup));
+                temperatures(setup),
+                Habits.of(this, loads, changed -> setup(rig, changed, outage), habitHours),
+                bareShare(setup, loads));
+    }
+
+    /** The carried share of the storm starts alone, with all that storms do. */
+    public CarriedShare stormShare(Rig rig, List<Load> loads, Outage outage) {
+        StormDays storms = StormDays.of(weather, outage.months());
+        Starts starts =
+                walkAll(setup(rig, loads, outage).inStorm(), outage.months(), outage.hours(), 1, storms::isEither);
+        return shareWhere(starts, outage, storms::isEither);
+    }
+
+    /** Whether storms do anything to this rig beside taking the grid. */
+    public static boolean isStormy(List<Load> loads, Outage outage) {
+        return outage.storm() != null
+                || loads.stream()
+                        .anyMatch(load ->
+                                load instanceof PitLoad pit && pit.inflow().swells());
+    }
+
+    /** The share of outages in which everything is kept without any power; NaN where some need follows the clock. */
+    private double bareShare(Setup setup, List<Load> loads) {
+        if (!loads.stream().allMatch(load -> load.keeps() || !load.essential())) {
+            return Double.NaN;
+        }
+        Setup bare = setup.with(Kept.without(loads, shelf, stepsPerHour));
+        Outage outage = setup.outage();
+        return shareWhere(walkAll(bare, outage.months(), outage.hours()), outage, day -> true)
+                .share();
     }
 
     /** One outage, step by step, from any hour of the weather years. */
@@ -156,6 +201,10 @@ public final class Prover {
     }
 
     private Starts walkAll(Setup setup, List<Integer> months, int capHours, int stride) {
+        return walkAll(setup, months, capHours, stride, day -> true);
+    }
+
+    private Starts walkAll(Setup setup, List<Integer> months, int capHours, int stride, IntPredicate onDay) {
         double[] hours = new double[weather.hours()];
         double[] lowestWh = new double[weather.hours()];
         Ending[] endings = new Ending[weather.hours()];
@@ -169,6 +218,9 @@ public final class Prover {
             double[] lowest = {0};
             for (int start = 0; start < stretch.starts(); start += stride) {
                 int hour = stretch.firstStartHour() + start;
+                if (!onDay.test(hour / 24)) {
+                    continue;
+                }
                 hours[hour] = walk.hoursCarried(start, capHours, setup.outage().hours(), lowest);
                 lowestWh[hour] = lowest[0];
                 endings[hour] = walk.ending();
@@ -181,7 +233,7 @@ public final class Prover {
         return outage.months().contains(ModelYear.monthOfDay(hour / 24 % ModelYear.DAYS));
     }
 
-    private CarriedShare shareWhere(Starts starts, Outage outage, Predicate<Integer> onDay) {
+    private CarriedShare shareWhere(Starts starts, Outage outage, IntPredicate onDay) {
         int[] walked = new int[weather.years()];
         int[] carried = new int[weather.years()];
         for (int day = 0; day < weather.days(); day++) {
@@ -197,9 +249,9 @@ public final class Prover {
     }
 
     /** Start hours of the asked months, the outage carried shortest first, then the one with the emptiest store. */
-    private int[] ranked(Starts starts, Outage outage) {
+    private int[] ranked(Starts starts, Outage outage, IntPredicate onDay) {
         return IntStream.range(0, starts.hours().length)
-                .filter(hour -> asked(outage, hour))
+                .filter(hour -> asked(outage, hour) && onDay.test(hour / 24))
                 .boxed()
                 .sorted(Comparator.<Integer>comparingDouble(hour -> Math.min(outage.hours(), starts.hours()[hour]))
                         .thenComparingDouble(hour -> starts.lowestWh()[hour])
@@ -265,7 +317,8 @@ public final class Prover {
                     .at(meanDegC(cells, setup.outage().months())));
         }
         Walk walk = dark.walks(NO_SUN_CAP_HOURS).get();
-        walk.onto(new Stretch(0, 24, NO_SUN_CAP_HOURS));
+        int firstHour = 24 * ModelYear.firstDay(setup.outage().months().get(0));
+        walk.onto(new Stretch(firstHour, 24, NO_SUN_CAP_HOURS));
         double[] lowest = {0};
         double[] hours = new double[24];
         for (int hour = 0; hour < 24; hour++) {
@@ -313,7 +366,7 @@ public final class Prover {
         walk.onto(new Stretch(midnight, 24, hours));
         Setup.Cells cells = setup.cells();
         Series batteryDegC = cells == null ? setup.roomDegC() : cells.warmth().degC();
-        Recorder recorder = new Recorder(stepsPerHour, startHour, weather, batteryDegC);
+        Recorder recorder = new Recorder(walk, stepsPerHour, startHour, weather, batteryDegC);
         Ledger ledger = new Ledger();
         double carried = walk.account(startHour - midnight, hours, ledger, recorder);
         return new Trace(
@@ -323,6 +376,7 @@ public final class Prover {
                 carried,
                 walk.ending(),
                 ledger,
+                setup.kept().all().stream().map(Kept.One::load).toList(),
                 recorder.steps());
     }
 
@@ -348,14 +402,24 @@ public final class Prover {
         return all;
     }
 
+    /** The same on the storm starts, followed to the asked length. */
+    double[] stormScore(Setup inStorm) {
+        Outage outage = inStorm.outage();
+        StormDays storms = StormDays.of(weather, outage.months());
+        return score(walkAll(inStorm, outage.months(), outage.hours(), CELL_STRIDE, storms::isEither), outage);
+    }
+
     /**
      * Carried share and mean hours carried over the asked months. A battery by its data sheet, slower to walk, is asked at
      * every third start hour: that is enough to compare by.
      */
     double[] score(Setup setup, int capHours) {
         Outage outage = setup.outage();
-        int stride = setup.cells() == null ? 1 : CELL_STRIDE;
-        Starts starts = walkAll(setup, outage.months(), capHours, stride);
+        int stride = setup.cells() == null && setup.kept().isEmpty() ? 1 : CELL_STRIDE;
+        return score(walkAll(setup, outage.months(), capHours, stride), outage);
+    }
+
+    private static double[] score(Starts starts, Outage outage) {
         double hours = 0;
         int carried = 0;
         int walked = 0;

@@ -13,9 +13,13 @@ final class Recorder implements Walk.Tape {
     private final Weather weather;
     private final Series batteryDegC;
     private final List<TraceStep> steps = new ArrayList<>();
+    private final Walk walk;
+    private final double[] keptWh;
     private Ledger before = new Ledger();
 
-    Recorder(int stepsPerHour, int startHour, Weather weather, Series batteryDegC) {
+    Recorder(Walk walk, int stepsPerHour, int startHour, Weather weather, Series batteryDegC) {
+        this.walk = walk;
+        this.keptWh = new double[walk.keepers()];
         this.stepsPerHour = stepsPerHour;
         this.stepHours = 1.0 / stepsPerHour;
         this.batteryDegC = batteryDegC;
@@ -50,9 +54,21 @@ final class Recorder implements Walk.Tape {
                 (now.selfDischargeWh - before.selfDischargeWh) / hours,
                 (now.chargeLossWh - before.chargeLossWh) / hours,
                 (now.dischargeLossWh - before.dischargeLossWh) / hours,
-                now.endWh));
+                now.endWh,
+                kept()));
         before = new Ledger();
         before.add(now);
+    }
+
+    private List<TraceStep.KeptStep> kept() {
+        List<TraceStep.KeptStep> all = new ArrayList<>();
+        for (int number = 0; number < keptWh.length; number++) {
+            Walk.KeptNow now = walk.kept(number);
+            all.add(new TraceStep.KeptStep(
+                    now.kept(), now.airDegC(), (now.plugWh() - keptWh[number]) / stepHours, now.whole()));
+            keptWh[number] = now.plugWh();
+        }
+        return all;
     }
 
     List<TraceStep> steps() {

@@ -71,6 +71,19 @@ public record RigFigures(
                 controller == null ? 1 : controller.efficiency());
     }
 
+    /** The same with another store in one pool, and nothing lost on the way in or out. */
+    public RigFigures pooledWith(double wh) {
+        return new RigFigures(
+                capacityWh * dischargeEff + wh,
+                1,
+                1,
+                Double.MAX_VALUE,
+                Double.MAX_VALUE,
+                arrayRatedW,
+                controllerMaxW,
+                controllerEff);
+    }
+
     public RigFigures withCapacityWh(double wh) {
         return new RigFigures(
                 wh, chargeEff, dischargeEff, maxChargeW, maxDischargeW, arrayRatedW, controllerMaxW, controllerEff);

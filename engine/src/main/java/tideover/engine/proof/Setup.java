@@ -1,6 +1,7 @@
 package tideover.engine.proof;
 
 import java.util.List;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.battery.BatteryWarmth;
@@ -22,6 +23,8 @@ import tideover.engine.rig.Sockets;
  * @param figures        of the rig; of the best plain store it could be where it is a battery by its data sheet
  * @param inverterLeftOn whether an essential load keeps the inverter on
  * @param cells          null for a plain store
+ * @param kept           the loads that switch themselves
+ * @param storm          whether it is a storm that takes the grid
  */
 record Setup(
         Rig rig,
@@ -31,12 +34,15 @@ record Setup(
         Series sunPerRatedW,
         Series roomDegC,
         Outage outage,
-        @Nullable Cells cells) {
+        @Nullable Cells cells,
+        Kept kept,
+        boolean storm) {
     /**
      * What a battery by its data sheet needs beside the figures.
      *
      * @param held       null where the controller seeks the panels' best point
-     * @param starts     null where nothing has to be started
+     * @param starts     null where nothing has to be started by the clock
+     * @param keptStarts of what switches itself
      * @param controllerMaxA what its controller gives at most
      */
     record Cells(
@@ -45,32 +51,34 @@ record Setup(
             CellClimate climate,
             @Nullable HeldArray held,
             @Nullable StartFloors starts,
+            @Nullable StartFloors keptStarts,
             double controllerMaxA) {
         Cells with(CellBank changed) {
-            return new Cells(changed, warmth, CellClimate.of(changed, warmth), held, starts, controllerMaxA);
+            return new Cells(
+                    changed, warmth, CellClimate.of(changed, warmth), held, starts, keptStarts, controllerMaxA);
         }
 
         /** Held at one temperature, at nobody's cost. */
         Cells at(double allDegC) {
             int hours = warmth.degC().length();
             BatteryWarmth steady = new BatteryWarmth(Series.constant(hours, allDegC), Series.constant(hours, 0));
-            return new Cells(bank, steady, CellClimate.of(bank, steady), held, starts, controllerMaxA);
+            return new Cells(bank, steady, CellClimate.of(bank, steady), held, starts, keptStarts, controllerMaxA);
         }
 
         Cells with(CellClimate changed) {
-            return new Cells(bank, warmth, changed, held, starts, controllerMaxA);
+            return new Cells(bank, warmth, changed, held, starts, keptStarts, controllerMaxA);
         }
 
         Cells with(@Nullable HeldArray changed) {
-            return new Cells(bank, warmth, climate, changed, starts, controllerMaxA);
+            return new Cells(bank, warmth, climate, changed, starts, keptStarts, controllerMaxA);
         }
 
         Cells withoutStarts() {
-            return new Cells(bank, warmth, climate, held, null, controllerMaxA);
+            return new Cells(bank, warmth, climate, held, null, null, controllerMaxA);
         }
 
         Cells withControllerMaxA(double amps) {
-            return new Cells(bank, warmth, climate, held, starts, amps);
+            return new Cells(bank, warmth, climate, held, starts, keptStarts, amps);
         }
     }
 
@@ -87,7 +95,9 @@ record Setup(
                 outage,
                 rig.store() instanceof RatedStore store
                         ? cells(rig, store, loads, shelf, noonHour, stepsPerHour)
-                        : null);
+                        : null,
+                Kept.of(rig, loads, shelf, stepsPerHour),
+                false);
     }
 
     private static Cells cells(
@@ -105,12 +115,15 @@ record Setup(
                     bank.openV().least() * 0.9,
                     bank.mostChargeV());
         }
+        Function<Boolean, @Nullable StartFloors> floors = switched -> StartFloors.of(
+                rig, bank.wells().availableShare() * bank.fullWh(), loads, noonHour, stepsPerHour, switched);
         return new Cells(
                 bank,
                 warmth,
                 CellClimate.of(bank, warmth),
                 held,
-                StartFloors.of(rig, bank.wells().availableShare() * bank.fullWh(), loads, noonHour, stepsPerHour),
+                floors.apply(false),
+                floors.apply(true),
                 controller == null ? 0 : controller.maxOutputA());
     }
 
@@ -128,7 +141,7 @@ record Setup(
      * @param capHours the longest that they will be asked to follow
      */
     Supplier<Walk> walks(int capHours) {
-        if (cells == null && !outage.isHelped()) {
+        if (cells == null && !outage.isHelped() && kept.isEmpty()) {
             return () -> new PlainWalk(figures, demand, sunPerRatedW, outage);
         }
         Relief relief = Relief.of(rig, outage, demand.stepsPerHour(), capHours * demand.stepsPerHour());
@@ -139,28 +152,42 @@ record Setup(
                 : CellRig.of(rig, cells.bank(), inverterLeftOn, cells.controllerMaxA());
         HeldArray held = cells == null ? null : cells.held();
         StartFloors starts = cells == null ? null : cells.starts();
+        StartFloors keptStarts = cells == null ? null : cells.keptStarts();
         return () -> new CellWalk(
                 new CellFlows(demand, sunPerRatedW, figures.arrayRatedW(), climate, held),
                 flat,
                 starts,
+                keptStarts,
                 relief,
                 outage,
-                niceWanted);
+                niceWanted,
+                kept,
+                storm);
     }
 
     Setup with(RigFigures changed) {
-        return new Setup(rig, changed, demand, inverterLeftOn, sunPerRatedW, roomDegC, outage, cells);
+        return new Setup(rig, changed, demand, inverterLeftOn, sunPerRatedW, roomDegC, outage, cells, kept, storm);
     }
 
     Setup with(Outage changed) {
-        return new Setup(rig, figures, demand, inverterLeftOn, sunPerRatedW, roomDegC, changed, cells);
+        return new Setup(rig, figures, demand, inverterLeftOn, sunPerRatedW, roomDegC, changed, cells, kept, storm);
     }
 
     Setup with(BusDemand changed) {
-        return new Setup(rig, figures, changed, inverterLeftOn, sunPerRatedW, roomDegC, outage, cells);
+        return new Setup(rig, figures, changed, inverterLeftOn, sunPerRatedW, roomDegC, outage, cells, kept, storm);
     }
 
     Setup with(Cells changed) {
-        return new Setup(rig, figures, demand, inverterLeftOn, sunPerRatedW, roomDegC, outage, changed);
+        return new Setup(rig, figures, demand, inverterLeftOn, sunPerRatedW, roomDegC, outage, changed, kept, storm);
+    }
+
+    Setup with(Kept changed) {
+        return new Setup(rig, figures, demand, inverterLeftOn, sunPerRatedW, roomDegC, outage, cells, changed, storm);
+    }
+
+    /** The same in a storm. */
+    Setup inStorm() {
+        return new Setup(
+                rig, figures, demand, inverterLeftOn, sunPerRatedW, roomDegC, outage.inStorm(), cells, kept, true);
     }
 }

@@ -24,12 +24,15 @@ final class StartFloors {
     /**
      * Of all starts that an essential load must make; null where there is none.
      *
+     * @param switched whether those in which something that switches itself takes part, or the others
      * @param firstFullWh what the first well holds when full
      * @param noonHour    clock hour of solar noon
      */
-    static @Nullable StartFloors of(Rig rig, double firstFullWh, List<Load> loads, double noonHour, int stepsPerHour) {
+    static @Nullable StartFloors of(
+            Rig rig, double firstFullWh, List<Load> loads, double noonHour, int stepsPerHour, boolean switched) {
         List<StartEvent> events = StartChain.events(rig, loads, noonHour).stream()
                 .filter(StartEvent::essential)
+                .filter(event -> event.starting().stream().anyMatch(Load::keeps) == switched)
                 .toList();
         if (events.isEmpty()) {
             return null;

@@ -2,6 +2,7 @@ package tideover.engine.proof;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import tideover.engine.load.Load;
 
 /**
  * One outage walked step by step.
@@ -9,9 +10,10 @@ import org.jspecify.annotations.Nullable;
  * @param startHour    hour of the weather years in which it began, counted through all years
  * @param stepHours    length of a step
  * @param capacityWh   of the store
- * @param hoursCarried until the first essential watt was missing, or the outage's length
+ * @param hoursCarried until the first essential need was no longer kept, or the outage's length
  * @param ending       why it failed; null where it did not
  * @param ledger       the sums
+ * @param kept         the loads that switch themselves
  */
 public record Trace(
         int startHour,
@@ -20,8 +22,10 @@ public record Trace(
         double hoursCarried,
         @Nullable Ending ending,
         Ledger ledger,
+        List<Load> kept,
         List<TraceStep> steps) {
     public Trace {
+        kept = List.copyOf(kept);
         steps = List.copyOf(steps);
     }
 }

@@ -3,6 +3,8 @@ package tideover.engine.proof;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import tideover.engine.load.Load;
+import tideover.engine.load.Need;
 import tideover.engine.part.RatedStore;
 import tideover.engine.rig.Rig;
 
@@ -21,7 +23,7 @@ public final class TraceChecker {
 
     /** What is wrong, in plain sentences; empty where all is well. */
     public static List<String> faults(Trace trace, Rig rig) {
-        return faults(trace, Limits.of(rig));
+        return faults(trace, Limits.of(rig, trace.kept().isEmpty()));
     }
 
     /**
@@ -35,7 +37,7 @@ public final class TraceChecker {
      *                   reasons
      */
     private record Limits(double capacityWh, double riseW, double fallW, double onBusW, boolean plain) {
-        static Limits of(Rig rig) {
+        static Limits of(Rig rig, boolean clockAlone) {
             RigFigures figures = RigFigures.of(rig);
             if (rig.store() instanceof RatedStore store) {
                 return new Limits(
@@ -50,7 +52,7 @@ public final class TraceChecker {
                     figures.maxChargeW() * figures.chargeEff(),
                     figures.maxDischargeW() / figures.dischargeEff(),
                     figures.controllerMaxW(),
-                    true);
+                    clockAlone);
         }
     }
 
@@ -102,16 +104,66 @@ public final class TraceChecker {
                 inWh,
                 outWh,
                 changed);
-        if (!Double.isNaN(firstShortHour)) {
+        double firstBrokenHour = keptFaults(trace, faults);
+        firstShortHour =
+                Math.min(Double.isNaN(firstShortHour) ? Double.POSITIVE_INFINITY : firstShortHour, firstBrokenHour);
+        if (firstShortHour < Double.POSITIVE_INFINITY) {
             expect(
                     trace.hoursCarried() >= firstShortHour - TINY_WH
                             && trace.hoursCarried() <= firstShortHour + trace.stepHours() + TINY_WH,
                     faults,
-                    "said to carry %.4f h, but power is first missing in the step of hour %.2f",
+                    "said to carry %.4f h, but the first need is broken in the step of hour %.2f",
                     trace.hoursCarried(),
                     firstShortHour);
         }
         return faults;
+    }
+
+    /** What is kept is judged again by its need alone; returns the first hour in which one is broken, infinite for never. */
+    private static double keptFaults(Trace trace, List<String> faults) {
+        double first = Double.POSITIVE_INFINITY;
+        for (int number = 0; number < trace.kept().size(); number++) {
+            Load load = trace.kept().get(number);
+            double hoursAbove = 0;
+            for (TraceStep step : trace.steps()) {
+                TraceStep.KeptStep kept = step.kept().get(number);
+                expect(
+                        kept.plugW() <= load.runningW() * (1 + CLOSURE) + TINY_WH,
+                        faults,
+                        "hour %.2f: %s draws %.3f of %.3f W",
+                        step.hour(),
+                        load.name(),
+                        kept.plugW(),
+                        load.runningW());
+                boolean breaks = breaks(load.need(), kept.kept());
+                if (load.need() instanceof Need.HoursAbove some) {
+                    hoursAbove += kept.kept() > some.limitDegC() ? trace.stepHours() : 0;
+                    breaks = hoursAbove > some.hours() + 2 * trace.stepHours();
+                }
+                expect(
+                        !(breaks && kept.whole()),
+                        faults,
+                        "hour %.2f: %s said to be kept at %.3f",
+                        step.hour(),
+                        load.name(),
+                        kept.kept());
+                if (!kept.whole()) {
+                    first = Math.min(first, step.hour());
+                    break;
+                }
+            }
+        }
+        return first;
+    }
+
+    private static boolean breaks(Need need, double kept) {
+        if (need instanceof Need.Below below) {
+            return kept > below.limitDegC() + TINY_WH;
+        }
+        if (need instanceof Need.Band band) {
+            return kept > band.mostDegC() + TINY_WH || kept < band.leastDegC() - TINY_WH;
+        }
+        return need instanceof Need.Above above && kept < above.limitDegC() - TINY_WH;
     }
 
     private static void limits(TraceStep step, double beforeWh, Limits rig, double hours, List<String> faults) {

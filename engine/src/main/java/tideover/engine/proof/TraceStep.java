@@ -1,5 +1,7 @@
 package tideover.engine.proof;
 
+import java.util.List;
+
 /**
  * One step of a walked outage; powers are means over the step.
  *
@@ -26,6 +28,7 @@ package tideover.engine.proof;
  * @param chargeLossW        lost on the way into the store
  * @param dischargeLossW     lost on the way out of it
  * @param storedWh           in the store at the step's end
+ * @param kept               what switches itself, in the trace's order
  */
 public record TraceStep(
         double hour,
@@ -50,4 +53,19 @@ public record TraceStep(
         double selfW,
         double chargeLossW,
         double dischargeLossW,
-        double storedWh) {}
+        double storedWh,
+        List<KeptStep> kept) {
+    /**
+     * One thing that switches itself.
+     *
+     * @param kept    at the step's end: temperature of what is kept, degC, or litres in a pit
+     * @param airDegC at the step's end, of the air around it; the same as kept where there is none
+     * @param plugW   mean draw at its plug
+     * @param whole   whether its need has been kept so far
+     */
+    public record KeptStep(double kept, double airDegC, double plugW, boolean whole) {}
+
+    public TraceStep {
+        kept = List.copyOf(kept);
+    }
+}

@@ -33,6 +33,26 @@ interface Walk {
     @Nullable
     Ending ending();
 
+    /** How many things switch themselves beside the store. */
+    default int keepers() {
+        return 0;
+    }
+
+    /** One of them as it is now. */
+    default KeptNow kept(int number) {
+        throw new IllegalArgumentException("nothing is kept here");
+    }
+
+    /**
+     * Something that switches itself, at one moment.
+     *
+     * @param kept   temperature of what is kept, degC, or litres in a pit
+     * @param airDegC of the air around it; the same where there is none
+     * @param plugWh drawn since the outage began
+     * @param whole  whether its need has been kept so far
+     */
+    record KeptNow(double kept, double airDegC, double plugWh, boolean whole) {}
+
     /** Listens to a walk. */
     interface Tape {
         void after(int stepOfOutage, boolean panelsOut, Ledger soFar);

@@ -1,12 +1,20 @@
 package tideover.engine.proof;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import tideover.engine.battery.BatteryWarmth;
 import tideover.engine.battery.Chemistry;
+import tideover.engine.load.ColdLoad;
+import tideover.engine.load.Duty;
+import tideover.engine.load.HeatLoad;
+import tideover.engine.load.Load;
 import tideover.engine.part.RatedStore;
 import tideover.engine.quantity.Series;
 import tideover.engine.rig.Rig;
+import tideover.engine.site.Room;
+import tideover.engine.site.RoomKind;
+import tideover.engine.site.Weather;
 
 /**
  * What the weather years make of panels and batteries, worked out once for all rigs that share it. Not for several threads at
@@ -15,17 +23,59 @@ import tideover.engine.rig.Rig;
 final class YearsShelf {
     private final PlaneWeather plane;
     private final Series roomDegC;
+    private final Weather weather;
+    private final Map<RoomKind, Series> rooms = new HashMap<>();
+    private final Map<Lived, GridLife> lives = new HashMap<>();
+    private final Map<Bounded, KeptBound> bounds = new HashMap<>();
     private final Map<ArraySun, Series> suns = new HashMap<>();
     private final Map<Warmed, BatteryWarmth> warmths = new HashMap<>();
 
     /** @param roomDegC temperature of the store's room, hour by hour */
-    YearsShelf(PlaneWeather plane, Series roomDegC) {
+    YearsShelf(Weather weather, PlaneWeather plane, Series roomDegC) {
+        this.weather = weather;
         this.plane = plane;
         this.roomDegC = roomDegC;
     }
 
     /** All that the temperature of one battery depends on. */
     private record Warmed(Chemistry chemistry, double unitKg, double heaterW, double holdsDegC) {}
+
+    private record Lived(Load load, int stepsPerHour) {}
+
+    /** Of any room, hour by hour. */
+    Series roomDegC(RoomKind kind) {
+        return rooms.computeIfAbsent(kind, key -> Room.degC(key, weather));
+    }
+
+    Series outdoorDegC() {
+        return weather.airDegC();
+    }
+
+    /** What loads that switch themselves need at least. */
+    KeptBound keptBound(List<Load> loads, List<Integer> months) {
+        return bounds.computeIfAbsent(new Bounded(loads, months), key -> KeptBound.of(loads, weather, months));
+    }
+
+    private record Bounded(List<Load> loads, List<Integer> months) {}
+
+    /** A cold box on the grid; what its owner means to do in an outage plays no part. */
+    GridLife life(ColdLoad load, int stepsPerHour) {
+        ColdLoad usual = load.with(Duty.AS_IT_NEEDS).chilledTo(Double.NaN);
+        Series room = roomDegC(load.room());
+        return lives.computeIfAbsent(
+                new Lived(usual, stepsPerHour),
+                key -> GridLife.of(
+                        life -> new ColdKeeper(usual, room, life, stepsPerHour, false), weather.hours(), stepsPerHour));
+    }
+
+    GridLife life(HeatLoad load, int stepsPerHour) {
+        return lives.computeIfAbsent(
+                new Lived(load, stepsPerHour),
+                key -> GridLife.of(
+                        life -> new HomeKeeper(load, outdoorDegC(), life, stepsPerHour),
+                        weather.hours(),
+                        stepsPerHour));
+    }
 
     PlaneWeather plane() {
         return plane;

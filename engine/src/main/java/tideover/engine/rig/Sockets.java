@@ -11,7 +11,7 @@ import tideover.engine.part.Outlet;
  * Which outlet each load is plugged into: the first of the rig's outlets with its kind of current, its plug, its hertz
  * and its volts.
  *
- * @param plugged one entry a load, in the loads' order
+ * @param plugged one entry a load that has a plug, in the loads' order
  */
 public record Sockets(List<Plugged> plugged) {
     /** Alternating volts may be off by this share: the service range of ANSI C84.1 and EN 50160 is 5 to 10 %. */
@@ -45,6 +45,9 @@ public record Sockets(List<Plugged> plugged) {
     public static Sockets of(Rig rig, List<Load> loads) {
         List<Plugged> plugged = new ArrayList<>();
         for (Load load : loads) {
+            if (!load.plugged()) {
+                continue;
+            }
             plugged.add(new Plugged(
                     load,
                     rig.outlets().stream()
@@ -77,6 +80,14 @@ public record Sockets(List<Plugged> plugged) {
     /** Whether an essential load keeps the inverter on all through the outage. */
     public boolean leavesInverterOn(Rig rig) {
         return plugged.stream().anyMatch(one -> one.load().essential() && one.throughInverter(rig));
+    }
+
+    /** Whether one of them that is never held back does; else the inverter is on only while one may run. */
+    public boolean neverSwitchesInverterOff(Rig rig) {
+        return plugged.stream()
+                .anyMatch(one -> one.load().essential()
+                        && one.throughInverter(rig)
+                        && !one.load().heldBack());
     }
 
     static boolean fits(Supply wanted, Supply given) {

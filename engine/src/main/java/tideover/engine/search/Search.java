@@ -17,6 +17,7 @@ import tideover.engine.part.Outlet;
 import tideover.engine.part.PlainStore;
 import tideover.engine.proof.ArraySun;
 import tideover.engine.proof.BusDemand;
+import tideover.engine.proof.KeptBound;
 import tideover.engine.proof.NetGains;
 import tideover.engine.proof.PlaneWeather;
 import tideover.engine.proof.RigFigures;
@@ -33,7 +34,8 @@ import tideover.engine.rig.Rig;
  * above, and then the confirmation decides.
  *
  * <p>A battery by its data sheet, or an outage with help in it, can only be bounded so: the series is that of the best plain
- * store it could be, and of the hours before help comes. Such a rig is walked in full, cheapest first, where its bound could
+ * store it could be, and of the hours before help comes. So can loads that switch themselves: the series then holds the least that
+ * they can live on ({@link KeptBound}). Such a rig is walked in full, cheapest first, where its bound could
  * make it the winner; for the front where it may gain a hundredth; and as a near tie, the first few.
  *
  * <p>Most rigs need no pass of their own. Gains rise with every efficiency, with the controller's current, with the
@@ -64,10 +66,22 @@ public final class Search {
     private final double noonHour;
     private final int stepsPerHour;
     private final Outage outage;
+    private final KeptBound kept;
     private final Workers workers;
 
-    /** @param noonHour clock hour of solar noon at the place */
-    public Search(PlaneWeather plane, int years, double noonHour, int stepsPerHour, Outage outage, Workers workers) {
+    /**
+     * @param noonHour clock hour of solar noon at the place
+     * @param kept     what the loads that switch themselves need at least
+     */
+    public Search(
+            PlaneWeather plane,
+            int years,
+            double noonHour,
+            int stepsPerHour,
+            Outage outage,
+            KeptBound kept,
+            Workers workers) {
+        this.kept = kept;
         this.plane = plane;
         this.years = years;
         this.noonHour = noonHour;
@@ -125,13 +139,13 @@ public final class Search {
     /** One search from beginning to end. */
     private final class Run {
         private final Candidates candidates;
-        private final List<Load> loads;
+        private final List<Load> byTheClock;
         private final Judge judge;
         private final Progress progress;
         private final double target = outage.targetShare();
 
         /** What the screening looks at: the outage, or its hours before help comes, which have to be carried first. */
-        private final Outage screened = outage.first(Math.max(1, outage.unhelpedHours()));
+        private final Outage screened = screened();
 
         private final List<Key> keys = new ArrayList<>();
         private final Map<Key, List<Integer>> byKey = new LinkedHashMap<>();
@@ -151,7 +165,7 @@ public final class Search {
 
         Run(Candidates candidates, List<Load> loads, Judge judge, Progress progress) {
             this.candidates = candidates;
-            this.loads = loads;
+            this.byTheClock = loads.stream().filter(load -> !load.keeps()).toList();
             this.judge = judge;
             this.progress = progress;
             this.share = new double[candidates.kept().size()];
@@ -159,6 +173,11 @@ public final class Search {
             this.capacityWh = new double[share.length];
             Arrays.fill(share, Double.NaN);
             Arrays.fill(atMost, 1);
+        }
+
+        private Outage screened() {
+            Outage first = outage.first(Math.max(1, outage.unhelpedHours()));
+            return kept.isNothing() ? first : first.fullAtStart();
         }
 
         Shortlist shortlist() {
@@ -204,6 +223,10 @@ public final class Search {
             for (int i = 0; i < share.length; i++) {
                 Rig rig = rig(i);
                 RigFigures figures = RigFigures.of(rig);
+                if (!kept.isNothing()) {
+                    // Stored cold and stored charge in one pool, at nobody's loss.
+                    figures = figures.pooledWith(kept.storeWh());
+                }
                 capacityWh[i] = figures.capacityWh();
                 figures = figures.withCapacityWh(1).withMaxDischargeW(Double.MAX_VALUE);
                 // The walk never reaches these where they cannot bind; without them more rigs share a series.
@@ -215,8 +238,8 @@ public final class Search {
                 Profile profile = profiles.computeIfAbsent(
                         new Electronics(
                                 rig.inverter(), rig.outlets(), outage.help().isEmpty() ? null : rig.mainsCharge()),
-                        same -> new Profile(
-                                BusDemand.of(rig, loads, noonHour, stepsPerHour).essentialLessEngineW(rig, outage)));
+                        same -> new Profile(BusDemand.of(rig, byTheClock, noonHour, stepsPerHour)
+                                .essentialLessEngineW(rig, outage)));
                 Key key = new Key(ArraySun.of(rig), figures, profile);
                 keys.add(key);
                 byKey.computeIfAbsent(key, k -> new ArrayList<>()).add(i);
@@ -315,6 +338,7 @@ public final class Search {
                     years,
                     job.key().withoutCapacity(),
                     job.key().demand().busW,
+                    kept.needW(),
                     stepsPerHour,
                     screened,
                     (sunnyWh, darkDayWh, starts) -> counts.add(Drawdown.neededWh(
@@ -385,7 +409,7 @@ public final class Search {
 
         /** Whether the screening tells the share itself and no bound: a plain store, fed by nothing but the sun. */
         private boolean isExact(int index) {
-            return rig(index).store() instanceof PlainStore && !outage.isHelped();
+            return rig(index).store() instanceof PlainStore && !outage.isHelped() && kept.isNothing();
         }
 
         /** Puts the walked share in the place of a bound; false where the walk is not worth its time. */

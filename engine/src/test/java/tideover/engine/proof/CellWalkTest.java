@@ -44,7 +44,8 @@ class CellWalkTest {
         PlainWalk plain = new PlainWalk(figures, demand, sun, outage);
         CellFlows flows = new CellFlows(
                 demand, sun, figures.arrayRatedW(), CellClimate.none(figures, rig.busV(), weather.airDegC()), null);
-        CellWalk cell = new CellWalk(flows, CellRig.of(figures, rig.busV()), null, null, outage, demand.hasNice());
+        CellWalk cell = new CellWalk(
+                flows, CellRig.of(figures, rig.busV()), null, null, null, outage, demand.hasNice(), Kept.NONE, false);
         Stretch stretch = Stretch.of(outage.months(), 1, outage.hours()).get(0);
         plain.onto(stretch);
         cell.onto(stretch);
@@ -124,8 +125,8 @@ class CellWalkTest {
         Rig rig = invented.ratedRig(invented.between(20, 80), invented.whole(0, 3), invented.between(4, 30));
         List<Load> loads = invented.loads(false, false);
         Outage outage = invented.outage(1);
-        Setup setup =
-                Setup.of(rig, loads, new YearsShelf(Invented.plane(weather), weather.airDegC()), NOON, 60, outage);
+        Setup setup = Setup.of(
+                rig, loads, new YearsShelf(weather, Invented.plane(weather), weather.airDegC()), NOON, 60, outage);
         int cap = 2 * outage.hours();
         Walk walk = setup.walks(cap).get();
         double[] lowest = {0};
@@ -169,7 +170,8 @@ class CellWalkTest {
         Rig rig = invented.ratedRig(invented.between(20, 80), 0, 10);
         List<Load> loads = invented.loads(true, false);
         Outage outage = invented.outage(1);
-        Setup base = Setup.of(rig, loads, new YearsShelf(Invented.plane(weather), weather.airDegC()), NOON, 4, outage);
+        Setup base = Setup.of(
+                rig, loads, new YearsShelf(weather, Invented.plane(weather), weather.airDegC()), NOON, 4, outage);
         Setup.Cells cells = Objects.requireNonNull(base.cells()).at(invented.between(-8, 15));
         RatedStore store = cells.bank().store();
         double hours = meanHours(base.with(cells));

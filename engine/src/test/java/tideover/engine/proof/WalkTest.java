@@ -98,7 +98,8 @@ class WalkTest {
                         s.selfW(),
                         s.chargeLossW(),
                         s.dischargeLossW(),
-                        s.storedWh()));
+                        s.storedWh(),
+                        s.kept()));
         Trace bad = new Trace(
                 good.startHour(),
                 good.stepHours(),
@@ -106,6 +107,7 @@ class WalkTest {
                 good.hoursCarried(),
                 good.ending(),
                 good.ledger(),
+                good.kept(),
                 bent);
         assertThat(TraceChecker.faults(good, rig)).isEmpty();
         assertThat(TraceChecker.faults(bad, rig)).isNotEmpty();

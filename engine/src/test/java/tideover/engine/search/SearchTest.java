@@ -18,6 +18,7 @@ import tideover.engine.outage.Outage;
 import tideover.engine.part.Battery;
 import tideover.engine.part.Charger;
 import tideover.engine.part.Part;
+import tideover.engine.proof.KeptBound;
 import tideover.engine.proof.PlaneWeather;
 import tideover.engine.proof.Prover;
 import tideover.engine.quantity.Workers;
@@ -87,7 +88,14 @@ class SearchTest {
                             .shareFrom(threshold, rig, loads, outage);
                 }
             };
-            return new Search(plane, 2, NOON, 4, outage, Workers.of(threads))
+            return new Search(
+                            plane,
+                            2,
+                            NOON,
+                            4,
+                            outage,
+                            KeptBound.of(loads, weather, outage.months()),
+                            Workers.of(threads))
                     .shortlist(candidates, loads, judge, share -> {});
         }
     }

@@ -1,0 +1,370 @@
+package tideover.engine.proof;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import tideover.engine.cold.ColdBox;
+import tideover.engine.cold.Compressor;
+import tideover.engine.cold.Contents;
+import tideover.engine.cold.Defrost;
+import tideover.engine.load.ColdLoad;
+import tideover.engine.load.DayWindow;
+import tideover.engine.load.Duty;
+import tideover.engine.load.Need;
+import tideover.engine.quantity.Series;
+
+/**
+ * A cold box followed through an outage. The air goes exponentially to where walls, contents, door and compressor would
+ * leave it; contents are held for the length of a span, at most a step, and then take what came to them. So heat closes
+ * exactly, and only the contents' lag behind the air depends on the step.
+ */
+final class ColdKeeper implements Keeper {
+    private static final double INSTANT_H = 1e-12;
+
+    private final ColdLoad load;
+    private final ColdBox box;
+    private final Series roomOfYears;
+    private final @Nullable GridLife life;
+    private final boolean storm;
+    private final double stepHours;
+    private final double sumWPerK;
+    private final double tauHours;
+    private final double keptInStep;
+    private final double onDegC;
+    private final double offDegC;
+    private final double[] airWPerK;
+    private final Contents[] lumps;
+    private final boolean[] dutyByStep;
+    private final boolean[] awakeByStep;
+    private final double agencyHours;
+
+    /** Of what counts as kept. */
+    private final double leastDegC;
+
+    private final double mostDegC;
+    private final double mostHoursAbove;
+    private final boolean mayNotThaw;
+
+    private double[] roomDegC = {};
+    private double[] runningW = {};
+    private double[] movedW = {};
+
+    /** State. */
+    private double airDegC;
+
+    private final double[] heatWh;
+    private final double[] lumpDegC;
+    private boolean on;
+    private double defrostClockH;
+
+    /** Since the outage began. */
+    private double darkHours;
+
+    private double hoursAbove;
+    private @Nullable Ending broken;
+    private double balanceWh;
+
+    /** Of the step. */
+    private double roomNow;
+
+    private double runningNowW;
+    private double movedNowW;
+    private double doorW;
+    private boolean allowed;
+    private boolean ran;
+
+    /** Of the span, as {@link #untilSwitchH} left it. */
+    private double switchesInH;
+
+    ColdKeeper(ColdLoad load, Series roomOfYears, @Nullable GridLife life, int stepsPerHour, boolean storm) {
+        this.load = load;
+        this.box = load.box();
+        this.roomOfYears = roomOfYears;
+        this.life = life;
+        this.storm = storm;
+        this.stepHours = 1.0 / stepsPerHour;
+        this.lumps = box.contents().toArray(Contents[]::new);
+        this.airWPerK = new double[lumps.length];
+        double sum = box.wallWPerK();
+        for (int i = 0; i < lumps.length; i++) {
+            airWPerK[i] = lumps[i].airWPerK();
+            sum += airWPerK[i];
+        }
+        this.sumWPerK = sum;
+        this.tauHours = box.airWhPerK() / sum;
+        this.keptInStep = StrictMath.exp(-stepHours / tauHours);
+        this.onDegC = box.setDegC() + box.bandK() / 2;
+        this.offDegC = box.setDegC() - box.bandK() / 2;
+        this.heatWh = new double[lumps.length];
+        this.lumpDegC = new double[lumps.length];
+        int stepsPerDay = 24 * stepsPerHour;
+        this.dutyByStep = byStep(load.duty().hours(), stepsPerDay);
+        this.awakeByStep = byStep(
+                List.of(new DayWindow(ColdBox.AWAKE_FROM_HOUR, ColdBox.AWAKE_FROM_HOUR + ColdBox.AWAKE_HOURS)),
+                stepsPerDay);
+        this.agencyHours = load.agencyHours();
+        Need need = load.need();
+        this.leastDegC = need instanceof Need.Band band ? band.leastDegC() : Double.NEGATIVE_INFINITY;
+        this.mostDegC = need instanceof Need.Band band
+                ? band.mostDegC()
+                : need instanceof Need.Below below ? below.limitDegC() : ((Need.HoursAbove) need).limitDegC();
+        this.mostHoursAbove = need instanceof Need.HoursAbove above ? above.hours() : 0;
+        this.mayNotThaw = need instanceof Need.Below;
+    }
+
+    /** Whether at least half of each step lies in the windows. */
+    private static boolean[] byStep(List<DayWindow> windows, int stepsPerDay) {
+        boolean[] inside = new boolean[stepsPerDay];
+        double hours = 24.0 / stepsPerDay;
+        for (int step = 0; step < stepsPerDay; step++) {
+            double overlap = 0;
+            for (DayWindow window : windows) {
+                overlap += window.overlapHours(step * hours, hours);
+            }
+            inside[step] = overlap >= hours / 2;
+        }
+        return inside;
+    }
+
+    @Override
+    public void onto(Stretch stretch) {
+        int hours = stretch.hours();
+        if (roomDegC.length != hours) {
+            roomDegC = new double[hours];
+            runningW = new double[hours];
+            movedW = new double[hours];
+        }
+        roomOfYears.copyRound(stretch.firstStartHour(), roomDegC);
+        Compressor compressor = box.compressor();
+        for (int hour = 0; hour < hours && compressor != null; hour++) {
+            runningW[hour] = compressor.watts(roomDegC[hour]);
+            movedW[hour] = runningW[hour] * Compressor.movedPerW(roomDegC[hour], box.setDegC());
+        }
+        firstHour = stretch.firstStartHour();
+    }
+
+    private int firstHour;
+
+    @Override
+    public void begin(int hourOfStretch) {
+        if (life == null) {
+            airDegC = box.setDegC();
+            for (int i = 0; i < lumps.length; i++) {
+                heatWh[i] = lumps[i].heatWh(box.setDegC());
+            }
+            on = false;
+            defrostClockH = 0;
+        } else {
+            life.restore(this, firstHour + hourOfStretch);
+        }
+        if (storm && !Double.isNaN(load.chilledToDegC())) {
+            airDegC = Math.min(airDegC, load.chilledToDegC());
+            for (int i = 0; i < lumps.length; i++) {
+                heatWh[i] = Math.min(heatWh[i], lumps[i].heatWh(load.chilledToDegC()));
+            }
+        }
+        balanceWh = -heldWh();
+        readTemperatures();
+        darkHours = 0;
+        hoursAbove = 0;
+        broken = null;
+        ran = false;
+    }
+
+    private double heldWh() {
+        double held = box.airWhPerK() * airDegC;
+        for (double heat : heatWh) {
+            held += heat;
+        }
+        return held;
+    }
+
+    private void readTemperatures() {
+        for (int i = 0; i < lumps.length; i++) {
+            lumpDegC[i] = lumps[i].degC(heatWh[i]);
+        }
+    }
+
+    @Override
+    public void step(int hourOfStretch, int stepOfDay, double hourOfOutage, double arrayW, boolean gridOn) {
+        roomNow = roomDegC[hourOfStretch];
+        runningNowW = runningW[hourOfStretch];
+        movedNowW = movedW[hourOfStretch];
+        doorW = awakeByStep[stepOfDay] && box.openingsPerDay() > 0 ? box.doorW(roomNow) : 0;
+        boolean inDuty =
+                dutyByStep[stepOfDay] && (load.duty().kind() != Duty.Kind.WHILE_SUNNY || arrayW >= runningNowW / 2);
+        allowed = box.compressor() != null && (gridOn || inDuty);
+    }
+
+    @Override
+    public boolean allowed() {
+        return allowed;
+    }
+
+    private boolean defrosting() {
+        return box.defrost() != null && defrostClockH < box.defrost().minutes() / 60;
+    }
+
+    @Override
+    public double plugW() {
+        if (!allowed) {
+            return 0;
+        }
+        if (defrosting()) {
+            return ((Defrost) box.defrost()).heaterW();
+        }
+        return on ? runningNowW : 0;
+    }
+
+    @Override
+    public boolean starting() {
+        return allowed && on && !ran && !defrosting();
+    }
+
+    /** Where the air would come to rest, degC. */
+    private double targetDegC(boolean live) {
+        double heatW = box.wallWPerK() * roomNow + doorW;
+        for (int i = 0; i < lumps.length; i++) {
+            heatW += airWPerK[i] * lumpDegC[i];
+        }
+        if (live && allowed) {
+            heatW += defrosting() ? Defrost.INTO_BOX * ((Defrost) box.defrost()).heaterW() : on ? -movedNowW : 0;
+        }
+        return heatW / sumWPerK;
+    }
+
+    @Override
+    public double untilSwitchH(double most, boolean live) {
+        switchesInH = Double.POSITIVE_INFINITY;
+        if (!live || !allowed) {
+            return switchesInH;
+        }
+        Defrost defrost = box.defrost();
+        if (defrost != null) {
+            double next = defrosting() ? defrost.minutes() / 60 : defrost.everyHours();
+            switchesInH = next - defrostClockH;
+        }
+        if (!defrosting()) {
+            double at = on ? offDegC : onDegC;
+            if (on ? airDegC <= at : airDegC >= at) {
+                on = !on;
+                at = on ? offDegC : onDegC;
+            }
+            double target = targetDegC(true);
+            boolean crosses = on ? target < at : target > at;
+            if (crosses) {
+                double left = (at - target) / (airDegC - target);
+                // Whether it comes within the time asked for is told without a logarithm.
+                if (left >= (most == stepHours ? keptInStep : StrictMath.exp(-most / tauHours))) {
+                    switchesInH = Math.min(switchesInH, -tauHours * StrictMath.log(left));
+                }
+            }
+        }
+        return switchesInH;
+    }
+
+    @Override
+    public void pass(double hours, boolean live) {
+        boolean runs = live && allowed;
+        boolean defrosts = runs && defrosting();
+        double target = targetDegC(live);
+        double kept = hours == stepHours ? keptInStep : StrictMath.exp(-hours / tauHours);
+        double airBefore = airDegC;
+        airDegC = target + (airBefore - target) * kept;
+        double airKh = target * hours + (airBefore - airDegC) * tauHours;
+        for (int i = 0; i < lumps.length; i++) {
+            heatWh[i] += airWPerK[i] * (airKh - lumpDegC[i] * hours);
+            lumpDegC[i] = lumps[i].degC(heatWh[i]);
+        }
+        balanceWh -= box.wallWPerK() * (roomNow * hours - airKh) + doorW * hours;
+        if (defrosts) {
+            balanceWh -= Defrost.INTO_BOX * ((Defrost) box.defrost()).heaterW() * hours;
+        } else if (runs && on) {
+            balanceWh += movedNowW * hours;
+        }
+        ran = runs && on && !defrosts;
+        if (runs) {
+            defrostClockH += hours;
+            if (switchesInH - hours <= INSTANT_H) {
+                switchOver();
+            }
+        }
+        judge(hours, runs);
+    }
+
+    private void switchOver() {
+        Defrost defrost = box.defrost();
+        if (defrost != null && defrostClockH >= defrost.everyHours() - INSTANT_H) {
+            defrostClockH = 0;
+        } else if (defrost != null && Math.abs(defrostClockH - defrost.minutes() / 60) <= INSTANT_H) {
+            defrostClockH = defrost.minutes() / 60;
+        } else {
+            on = !on;
+        }
+    }
+
+    private void judge(double hours, boolean runs) {
+        double foodDegC = lumpDegC[0];
+        if (runs) {
+            boolean backAgain = box.kind().freezes() && foodDegC <= box.setDegC() + box.bandK();
+            darkHours = backAgain ? 0 : darkHours;
+        } else {
+            darkHours += hours;
+        }
+        if (broken != null) {
+            return;
+        }
+        if (foodDegC > mostDegC) {
+            hoursAbove += hours;
+        }
+        if (mayNotThaw && heatWh[0] > 0) {
+            broken = Ending.THAWED;
+        } else if (hoursAbove > mostHoursAbove) {
+            broken = Ending.TOO_WARM;
+        } else if (foodDegC < leastDegC) {
+            broken = Ending.TOO_COLD;
+        } else if (darkHours > agencyHours + INSTANT_H) {
+            broken = Ending.AGENCY_HOURS;
+        }
+    }
+
+    @Override
+    public @Nullable Ending broken() {
+        return broken;
+    }
+
+    @Override
+    public double kept() {
+        return lumpDegC[0];
+    }
+
+    @Override
+    public double air() {
+        return airDegC;
+    }
+
+    @Override
+    public double imbalance() {
+        return balanceWh + heldWh();
+    }
+
+    @Override
+    public int figures() {
+        return 3 + lumps.length;
+    }
+
+    @Override
+    public void save(double[] figures, int from) {
+        figures[from] = airDegC;
+        figures[from + 1] = on ? 1 : 0;
+        figures[from + 2] = defrostClockH;
+        System.arraycopy(heatWh, 0, figures, from + 3, heatWh.length);
+    }
+
+    @Override
+    public void restore(double[] figures, int from) {
+        airDegC = figures[from];
+        on = figures[from + 1] > 0;
+        defrostClockH = figures[from + 2];
+        System.arraycopy(figures, from + 3, heatWh, 0, heatWh.length);
+    }
+}

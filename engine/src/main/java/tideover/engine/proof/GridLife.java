@@ -1,0 +1,60 @@
+package tideover.engine.proof;
+
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Where something that switches itself is at each hour of the weather years, while the grid is there. Its state as the hour
+ * begins is where an outage finds it.
+ */
+final class GridLife {
+    /** Slow boxes have forgotten how they began after so long. */
+    private static final int RUN_IN_HOURS = 24 * 30;
+
+    private final double[] figures;
+    private final int size;
+    private final int hours;
+
+    private GridLife(double[] figures, int size, int hours) {
+        this.figures = figures;
+        this.size = size;
+        this.hours = hours;
+    }
+
+    /**
+     * Follows one through all years, round and round.
+     *
+     * @param made gives the keeper for a life that is not known yet
+     */
+    static GridLife of(Function<@Nullable GridLife, Keeper> made, int hours, int stepsPerHour) {
+        Keeper keeper = made.apply(null);
+        int runIn = Math.min(RUN_IN_HOURS, hours - hours % 24);
+        keeper.onto(new Stretch(hours - runIn, runIn, hours));
+        keeper.begin(0);
+        double[] figures = new double[hours * keeper.figures()];
+        for (int hour = 0; hour < runIn + hours; hour++) {
+            if (hour >= runIn) {
+                keeper.save(figures, (hour - runIn) * keeper.figures());
+            }
+            for (int step = 0; step < stepsPerHour; step++) {
+                powered(keeper, hour, hour % 24 * stepsPerHour + step, 1.0 / stepsPerHour);
+            }
+        }
+        return new GridLife(figures, keeper.figures(), hours);
+    }
+
+    /** A step with power all through. */
+    static void powered(Keeper keeper, int hourOfStretch, int stepOfDay, double stepHours) {
+        keeper.step(hourOfStretch, stepOfDay, 0, 0, true);
+        double left = stepHours;
+        while (left > 0) {
+            double span = Math.min(left, keeper.untilSwitchH(left, true));
+            keeper.pass(span, true);
+            left -= span;
+        }
+    }
+
+    void restore(Keeper keeper, int hourOfYears) {
+        keeper.restore(figures, hourOfYears % hours * size);
+    }
+}
