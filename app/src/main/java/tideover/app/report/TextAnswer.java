@@ -140,6 +140,13 @@ public final class TextAnswer {
                 "      %-50s %12s  allowance of the plan",
                 "small parts",
                 Words.money(rig.price().smallPartsCents(), question.currency())));
+        if (rig.price().hardWiredCents() > 0) {
+            line(String.format(
+                    Locale.ROOT,
+                    "      %-50s %12s  allowance of the plan",
+                    "hard-wired loads: listed inlet, electrician",
+                    Words.money(rig.price().hardWiredCents(), question.currency())));
+        }
         if (rig.rig().store() instanceof RatedStore store) {
             wrapped("  Battery: ", BatteryWords.what(store) + "; " + BatteryWords.warmth(store, rig.proof()) + ".");
         }
