@@ -21,7 +21,7 @@ import tideover.engine.search.Shortlist;
 
 /** An answer as plain text for a terminal. */
 public final class TextAnswer {
-    private static final int WIDTH = 96;
+    static final int WIDTH = 96;
     private static final int MOST_ROWS = 8;
 
     private final StringBuilder out = new StringBuilder();
@@ -276,7 +276,7 @@ public final class TextAnswer {
         out.append(text).append('\n');
     }
 
-    private static List<String> wrap(String text, int width) {
+    static List<String> wrap(String text, int width) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
         for (String word : text.strip().split("\\s+")) {

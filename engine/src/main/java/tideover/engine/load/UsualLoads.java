@@ -58,6 +58,16 @@ public final class UsualLoads {
                 .toList();
     }
 
+    /** Every word that {@link #of} knows, kin beside kin. */
+    public static List<String> words() {
+        List<String> words = new ArrayList<>();
+        for (Usual usual : ALL) {
+            words.add(usual.word());
+            words.addAll(usual.alsoCalled());
+        }
+        return words;
+    }
+
     /** Full-load amperes of single-phase motors at 115 V, NFPA 70 table 430.248, from memory; NaN for a size not listed. */
     static double fullLoadA(double horsepower) {
         double[] sizes = {1.0 / 6, 1.0 / 4, 1.0 / 3, 1.0 / 2, 3.0 / 4, 1};
@@ -394,7 +404,10 @@ public final class UsualLoads {
 
         Sketch horsepower(double horsepower, double factor, String letter) {
             double fullVa = NEC_VOLTS * fullLoadA(horsepower);
-            watts(W_PER_HP * horsepower / GOOD_MOTOR, factor * fullVa, MOST_POWER_FACTOR * fullVa);
+            watts(
+                    Math.rint(W_PER_HP * horsepower / GOOD_MOTOR),
+                    Math.rint(factor * fullVa),
+                    Math.rint(MOST_POWER_FACTOR * fullVa));
             powerFactor(factor);
             start = new Start(
                     LockedRotor.mostVa(letter, horsepower), Start.USUAL_POWER_FACTOR, Start.USUAL_SECONDS, false, "");
