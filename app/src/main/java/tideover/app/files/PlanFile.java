@@ -147,6 +147,7 @@ public final class PlanFile {
                 money.allowances(),
                 grammar,
                 parts,
+                List.of(),
                 reading.notes(),
                 reading.cautions());
     }

@@ -33,6 +33,10 @@ public record InverterRating(
                 Habits.UNKNOWN);
     }
 
+    public InverterRating with(InverterLoss changed) {
+        return new InverterRating(ratedW, changed, inputV, surge, window, wave, habits);
+    }
+
     /** Draw whenever it is on, W. */
     public double standingW() {
         return loss.standingW();

@@ -107,8 +107,7 @@ record Setup(
         ControllerRating controller = rig.controller();
         HeldArray held = null;
         if (rig.panel() != null && controller != null && controller.tracking() == Tracking.AT_STORE_VOLTS) {
-            held = HeldArray.of(
-                    shelf.plane(),
+            held = shelf.held(
                     rig.panel(),
                     rig.panelsInSeries(),
                     rig.panelStrings(),
@@ -183,6 +182,16 @@ record Setup(
 
     Setup with(Kept changed) {
         return new Setup(rig, figures, demand, inverterLeftOn, sunPerRatedW, roomDegC, outage, cells, changed, storm);
+    }
+
+    /** With so many times the sun. */
+    Setup withSun(double times) {
+        Cells sunny = cells;
+        if (sunny != null && sunny.held() != null) {
+            sunny = sunny.with(sunny.held().times(times));
+        }
+        return new Setup(
+                rig, figures, demand, inverterLeftOn, sunPerRatedW.times(times), roomDegC, outage, sunny, kept, storm);
     }
 
     /** The same in a storm. */
