@@ -19,7 +19,7 @@ class LoadsTest {
         assertThat(ran.status()).isZero();
         assertThat(ran.out())
                 .contains("\nsump pump, 1/3 hp                                   332     538     745    3730\n")
-                .contains("Power factor 0.65; needs a sine wave.")
+                .contains("Traits: power factor 0.65; needs a sine wave.")
                 .contains("    Ask: Is it on a plug?")
                 .contains("430.248")
                 .contains("1 of " + UsualLoads.all().size() + " usual loads.");
