@@ -75,7 +75,7 @@ final class LikeReader {
             return Double.NaN;
         }
         String shown = Range.shown(usual.reckonedW(), "W");
-        note("draws", shown);
+        reading.note(name + ": draws", shown, usual.basis(), source(usual, ", which draws " + span(usual)));
         reading.caution(name + ": " + shown + " is " + (usual.medical() ? "the most" : "the usual figure") + " of a "
                 + usual.word() + "; such loads draw " + span(usual) + ". " + usual.measure());
         return usual.reckonedW();
@@ -158,12 +158,12 @@ final class LikeReader {
 
     private void note(String what, String value) {
         if (usual != null) {
-            reading.note(
-                    name + ": " + what,
-                    value,
-                    usual.basis(),
-                    like.source() + ", like " + usual.word() + ", which draws " + span(usual) + ": " + usual.source());
+            reading.note(name + ": " + what, value, usual.basis(), source(usual, ""));
         }
+    }
+
+    private String source(Usual usual, String range) {
+        return like.source() + ", like " + usual.word() + range + ": " + usual.source();
     }
 
     private static String span(Usual usual) {
