@@ -128,7 +128,7 @@ public record Doubts(double low, double high, List<Effect> ranked) {
             Doubt doubt = doubts.get(d);
             switch (doubt.kind()) {
                 case CAPACITY -> rig = rig.with(sized(rig.store(), times[d]));
-                case STANDING -> rig = rig.with(drawing(rig.inverter(), times[d]));
+                case STANDING -> rig = standing(rig, times[d]);
                 case SUN -> sunTimes *= times[d];
                 default -> loads = doubt.onLoads(loads, times[d]);
             }
@@ -140,8 +140,12 @@ public record Doubts(double low, double high, List<Effect> ranked) {
         return store instanceof PlainStore plain ? plain.times(times) : ((RatedStore) store).times(times);
     }
 
-    private static InverterRating drawing(InverterRating inverter, double times) {
+    private static Rig standing(Rig rig, double times) {
+        InverterRating inverter = rig.inverter();
+        if (inverter == null) {
+            return rig;
+        }
         InverterLoss loss = inverter.loss();
-        return inverter.with(loss.withStanding(loss.standingW() * times));
+        return rig.with(inverter.with(loss.withStanding(loss.standingW() * times)));
     }
 }

@@ -390,7 +390,7 @@ public final class Prover {
     private Trace trace(Setup setup, int startHour) {
         int hours = setup.outage().hours();
         int midnight = startHour - startHour % 24;
-        Walk walk = setup.walks(hours).get();
+        Walk walk = setup.walks(hours, true).get();
         walk.onto(new Stretch(midnight, 24, hours));
         Setup.Cells cells = setup.cells();
         Series batteryDegC = cells == null ? setup.roomDegC() : cells.warmth().degC();

@@ -140,6 +140,11 @@ record Setup(
      * @param capHours the longest that they will be asked to follow
      */
     Supplier<Walk> walks(int capHours) {
+        return walks(capHours, false);
+    }
+
+    /** @param looked whether what switches itself is looked into on the way */
+    Supplier<Walk> walks(int capHours, boolean looked) {
         if (cells == null && !outage.isHelped() && kept.isEmpty()) {
             return () -> new PlainWalk(figures, demand, sunPerRatedW, outage);
         }
@@ -161,7 +166,8 @@ record Setup(
                 outage,
                 niceWanted,
                 kept,
-                storm);
+                storm,
+                looked);
     }
 
     Setup with(RigFigures changed) {
