@@ -52,6 +52,11 @@ public record ColdBox(
 
     private static final double HOURS_PER_YEAR = 8760;
 
+    private static final double DAYS_PER_YEAR = 365;
+
+    /** A compressor of which nothing is told runs no more than this share of the time in the label's test; common practice, no source. */
+    private static final double MOST_USUAL_DUTY = 0.6;
+
     public ColdBox {
         Require.within(1, 2000, "litres", litres, "L");
         Require.above(0, "wallWPerK", wallWPerK, "W/K");
@@ -85,6 +90,70 @@ public record ColdBox(
     }
 
     /**
+     * One known by its energy label, at the usual setting.
+     *
+     * <p>A refrigerator with a freezer part is one box at its fresh food's temperature: <b>all the heat that the label lets
+     * one infer counts as coming to the fresh food</b>, moved at the rate of a box so warm. The label's use is met in the
+     * label's room; the fresh food warms faster than it really does (the safe side); in cooler rooms the use falls somewhat
+     * faster than that of a box whose freezer part stays colder.
+     *
+     * <p>Where only kind and size are known, {@link LabelStandard#of(BoxKind, boolean, boolean, double, double)} gives the most
+     * that the rule allows: most boxes keep somewhat better, old or worn ones worse.
+     *
+     * @param litres     all of a freezer; of a refrigerator the fresh food's part
+     * @param kWhPerYear as told on the label; a freezer's label tells but a share, see {@link LabelStandard#toldShare}
+     * @param compressor null where nothing is told of what it draws: then a usual one, see {@link Compressor#usual}
+     * @param defrost    null where no heater does it: by hand, or in the pauses, as usual without a freezer part
+     */
+    public static ColdBox ofLabel(
+            BoxKind kind,
+            double litres,
+            double kWhPerYear,
+            @Nullable Compressor compressor,
+            @Nullable Defrost defrost,
+            List<Contents> contents) {
+        double inTestKwh = kWhPerYear / LabelStandard.toldShare(kind);
+        double walls = wallWPerK(inTestKwh, LABEL_ROOM_DEG_C, LabelStandard.insideDegC(kind), defrost);
+        return driven(kind, litres, walls, compressor, defrost, contents);
+    }
+
+    /**
+     * One known by a meter at its plug over some days, kept at the usual setting. What came in by the door in those days counts
+     * as coming through the walls, day and night: the safe side; openings told besides would count twice.
+     *
+     * @param litres   as in {@link #ofLabel}
+     * @param roomDegC mean of those days, at least some kelvin warmer than the box
+     */
+    public static ColdBox ofMeter(
+            BoxKind kind,
+            double litres,
+            double kWhPerDay,
+            double roomDegC,
+            @Nullable Compressor compressor,
+            @Nullable Defrost defrost,
+            List<Contents> contents) {
+        Require.above(kind.usualDegC(), "roomDegC", roomDegC, "degC");
+        double walls = wallWPerK(kWhPerDay * DAYS_PER_YEAR, roomDegC, kind.usualDegC(), defrost);
+        return driven(kind, litres, walls, compressor, defrost, contents);
+    }
+
+    private static ColdBox driven(
+            BoxKind kind,
+            double litres,
+            double wallWPerK,
+            @Nullable Compressor compressor,
+            @Nullable Defrost defrost,
+            List<Contents> contents) {
+        if (compressor != null) {
+            return ofWalls(kind, litres, wallWPerK, compressor, defrost, contents);
+        }
+        Compressor usual = Compressor.usual(kind, litres);
+        ColdBox box = ofWalls(kind, litres, wallWPerK, usual, defrost, contents);
+        double times = Math.max(1, box.dutyAt(LABEL_ROOM_DEG_C) / MOST_USUAL_DUTY);
+        return ofWalls(kind, litres, wallWPerK, usual.times(times), defrost, contents);
+    }
+
+    /**
      * Walls from what a box uses, door shut: all heat that its compressor moves has come through them, or from the defrost
      * heater.
      *
@@ -115,6 +184,23 @@ public record ColdBox(
     /** Heat that the door lets in on the mean of the hours in which somebody is up, W. */
     public double doorW(double roomDegC) {
         return openingsPerDay / AWAKE_HOURS * OPENING_WH_PER_L_K * litres * Math.max(0, roomDegC - setDegC);
+    }
+
+    /**
+     * Share of the time left to it by the defrost heater that the compressor must run, door shut; above 1 it cannot keep the
+     * set temperature in that room. Infinite without a compressor.
+     */
+    public double dutyAt(double roomDegC) {
+        if (compressor == null) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double heatW = wallWPerK * Math.max(0, roomDegC - setDegC);
+        double free = 1;
+        if (defrost != null) {
+            heatW += Defrost.INTO_BOX * defrost.meanW();
+            free -= defrost.minutes() / 60 / defrost.everyHours();
+        }
+        return heatW / (compressor.watts(roomDegC) * Compressor.movedPerW(roomDegC, setDegC)) / free;
     }
 
     /** From seven to eleven in the evening. */

@@ -1,6 +1,7 @@
 package tideover.engine.cold;
 
 import tideover.engine.quantity.Require;
+import tideover.engine.quantity.Units;
 
 /**
  * Draws more in a warm room and moves less heat there. The heat it moves for each watt is a steady share of what Carnot
@@ -26,11 +27,28 @@ public record Compressor(double runningW, double atRoomDegC) {
 
     static final double WARMEST_ROOM_DEG_C = 43;
 
-    private static final double ICE_K = 273.15;
-
     public Compressor {
         Require.above(0, "runningW", runningW, "W");
         Require.within(-20, 60, "atRoomDegC", atRoomDegC, "degC");
+    }
+
+    /**
+     * What one of that kind and size draws where nothing is told of it; common practice, no source. A reading at the plug
+     * while it runs is far better.
+     */
+    public static Compressor usual(BoxKind kind, double litres) {
+        double watts = switch (kind) {
+            case CHEST_FREEZER -> 60 + 0.12 * litres;
+            case UPRIGHT_FREEZER -> 80 + 0.15 * litres;
+            case REFRIGERATOR -> 60 + 0.15 * litres;
+            case MEDICINE_FRIDGE -> 60 + 0.1 * litres;
+            case COOLER -> throw new IllegalArgumentException("a cooler has no compressor");
+        };
+        return new Compressor(watts, ColdBox.LABEL_ROOM_DEG_C);
+    }
+
+    Compressor times(double times) {
+        return new Compressor(runningW * times, atRoomDegC);
     }
 
     public double watts(double roomDegC) {
@@ -39,8 +57,8 @@ public record Compressor(double runningW, double atRoomDegC) {
 
     /** Heat moved per watt from a box held at a temperature. */
     public static double movedPerW(double roomDegC, double boxDegC) {
-        double coldK = boxDegC - EVAPORATOR_K + ICE_K;
-        double warmK = held(roomDegC) + CONDENSER_K + ICE_K;
+        double coldK = boxDegC - EVAPORATOR_K + Units.ZERO_CELSIUS_K;
+        double warmK = held(roomDegC) + CONDENSER_K + Units.ZERO_CELSIUS_K;
         return CARNOT_SHARE * coldK / Math.max(warmK - coldK, 1);
     }
 

@@ -99,7 +99,7 @@ public enum LabelStandard {
             case UPRIGHT_FREEZER ->
                 compact ? (selfDefrosting ? CLASS_17 : CLASS_16) : selfDefrosting ? CLASS_9 : CLASS_8;
             case REFRIGERATOR, MEDICINE_FRIDGE -> refrigerator(selfDefrosting, compact, withFreezer);
-            case COOLER -> throw new IllegalArgumentException("a cooler has no energy label");
+            case COOLER -> throw noLabel();
         };
     }
 
@@ -161,6 +161,29 @@ public enum LabelStandard {
 
     static double rounded(double kWh) {
         return StrictMath.floor(kWh + HALF_UP);
+    }
+
+    /** What the test keeps inside: 0 degF in freezers, 39 degF where the fresh food lies (from memory). */
+    public static double insideDegC(BoxKind kind) {
+        return Units.degC(kind.freezes() ? 0 : 39);
+    }
+
+    /**
+     * What the label tells of what the test measures. The test of freezers multiplies what was measured, 0.7 for chests and
+     * 0.85 for uprights, "to adjust for average household usage": 10 CFR 430 subpart B, appendix B (from memory). With the
+     * door shut in the room of the test such a box draws the label's figure over this share.
+     */
+    public static double toldShare(BoxKind kind) {
+        return switch (kind) {
+            case CHEST_FREEZER -> 0.7;
+            case UPRIGHT_FREEZER -> 0.85;
+            case REFRIGERATOR, MEDICINE_FRIDGE -> 1;
+            case COOLER -> throw noLabel();
+        };
+    }
+
+    private static IllegalArgumentException noLabel() {
+        return new IllegalArgumentException("a cooler has no energy label");
     }
 
     private boolean isFreezer() {

@@ -1,0 +1,72 @@
+package tideover.engine.cold;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Our own digits, those of docs/models.md: hours without power and days of use, by the plain simulator. */
+class ColdBoxPinnedTest {
+    private static final double ROOM_DEG_C = 22;
+
+    private static double hours(ColdBox box, double fromDegC, double toDegC) {
+        DumbColdBox walked = new DumbColdBox(box, fromDegC);
+        double hours = 0;
+        while (walked.foodDegC() < toDegC) {
+            walked.step(ROOM_DEG_C, false);
+            hours += 2.0 / 3600;
+        }
+        return hours;
+    }
+
+    private static double limit(BoxKind kind, boolean frostFree, boolean compact, double litres, double freezerPartL) {
+        return LabelStandard.of(kind, frostFree, compact, litres, freezerPartL).kWhPerYear();
+    }
+
+    /** A chest of 198 L until its food is at its freezing point: full, half full, a quarter full. */
+    @ParameterizedTest
+    @CsvSource({"99, 42.60", "49.5, 24.00", "24.75, 14.546"})
+    void hoursOfAChest(double kg, double pinnedH) {
+        double kWh = limit(BoxKind.CHEST_FREEZER, false, false, 198, 0);
+        ColdBox box =
+                ColdBox.ofLabel(BoxKind.CHEST_FREEZER, 198, kWh, null, null, List.of(Contents.of(Food.LEAN_BEEF, kg)));
+        assertThat(hours(box, -18, -1.7)).isCloseTo(pinnedH, within(.005));
+    }
+
+    /** The same chest if its label told all that the test measured: past the agencies' hours by more than their slack. */
+    @ParameterizedTest
+    @CsvSource({"99, 59.15", "49.5, 32.87"})
+    void hoursIfTheLabelToldAll(double kg, double pinnedH) {
+        double kWh =
+                limit(BoxKind.CHEST_FREEZER, false, false, 198, 0) * LabelStandard.toldShare(BoxKind.CHEST_FREEZER);
+        ColdBox box =
+                ColdBox.ofLabel(BoxKind.CHEST_FREEZER, 198, kWh, null, null, List.of(Contents.of(Food.LEAN_BEEF, kg)));
+        assertThat(hours(box, -18, -1.7)).isCloseTo(pinnedH, within(.005));
+    }
+
+    /** A refrigerator of 396 + 113 L with 20 kg, from 3 degC to 40 degF, by what its defrost heater is taken to use. */
+    @ParameterizedTest
+    @CsvSource({"10, 3.245", "24, 2.74", "NaN, 2.495"})
+    void hoursOfARefrigerator(double everyHours, double pinnedH) {
+        Defrost defrost = Double.isNaN(everyHours) ? null : new Defrost(450, 20, everyHours);
+        double kWh = limit(BoxKind.REFRIGERATOR, true, false, 396, 113);
+        assertThat(hours(refrigerator(kWh, defrost), 3, AgencyHours.LIMIT_DEG_C))
+                .isCloseTo(pinnedH, within(.005));
+    }
+
+    /** 20 kg behind 30 W in air and film of a box of 396 L: by hand, without these, 1.1 h. */
+    @Test
+    void airAndFilmLengthenTheHour() {
+        ColdBox box =
+                ColdBox.ofWalls(BoxKind.REFRIGERATOR, 396, 30.0 / 19, null, null, List.of(Contents.of(Food.WATER, 20)));
+        assertThat(hours(box, 3, AgencyHours.LIMIT_DEG_C)).isCloseTo(3.709, within(.005));
+    }
+
+    private static ColdBox refrigerator(double kWh, @Nullable Defrost defrost) {
+        return ColdBox.ofLabel(BoxKind.REFRIGERATOR, 396, kWh, null, defrost, List.of(Contents.of(Food.WATER, 20)));
+    }
+}
