@@ -30,6 +30,7 @@ import tideover.engine.answer.Question;
             SizeCommand.class,
             ProveCommand.class,
             SitesCommand.class,
+            LoadsCommand.class,
             WeatherCommand.class,
             CompletionCommand.class
         })

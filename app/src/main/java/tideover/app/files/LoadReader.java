@@ -49,6 +49,7 @@ final class LoadReader {
         block.keys(
                 "name",
                 "runs",
+                "like",
                 "draws",
                 "supply",
                 "essential",
@@ -59,17 +60,22 @@ final class LoadReader {
                 "power factor",
                 "start",
                 "wave",
-                "attended");
+                "attended",
+                LikeReader.HARD_WIRED,
+                LikeReader.SENSES_FLAME);
         String name = name(byName);
+        LikeReader like = new LikeReader(reading, block, name);
         String runs = block.child("runs").choice("how it runs", List.of(STEADY, AT_SET_HOURS), word -> word);
         Field draws = block.child("draws");
-        double runningW = draws.quantity(Measure.POWER, DRAW_W);
-        draws.note(name + ": draws", basis(block.child("from")));
+        double runningW = like.drawsW(draws, DRAW_W);
+        if (draws.isPresent() || !like.isPresent()) {
+            draws.note(name + ": draws", basis(block.child("from")));
+        }
         Supply supply = supply(block.child("supply"));
         block.child("supply").note(name + ": supply", Basis.YOURS);
         boolean essential = block.child("essential").yesOrNo("whether it is essential");
         RoomKind room = room(name);
-        Nature nature = new NatureReader(reading, block, name, supply, runningW).read();
+        Nature nature = new NatureReader(reading, block, name, supply, runningW, like).read();
         Field need = block.child("need");
         Field hours = block.child("hours");
 

@@ -2,6 +2,7 @@ package tideover.app.files;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.function.BooleanSupplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -33,14 +34,19 @@ final class NatureReader {
     private final String name;
     private final boolean isAc;
     private final double runningW;
+    private final LikeReader like;
 
-    /** @param runningW what it draws; NaN where that is wrong */
-    NatureReader(Reading reading, Field block, String name, @Nullable Supply supply, double runningW) {
+    /**
+     * @param runningW what it draws; NaN where that is wrong
+     * @param like     what fills the gaps
+     */
+    NatureReader(Reading reading, Field block, String name, @Nullable Supply supply, double runningW, LikeReader like) {
         this.reading = reading;
         this.block = block;
         this.name = name;
         this.isAc = supply == null || supply.isAc();
         this.runningW = runningW;
+        this.like = like;
     }
 
     /** Null where anything in it is wrong. */
@@ -48,15 +54,15 @@ final class NatureReader {
     Nature read() {
         int before = reading.flaws();
         Field factor = block.child("power factor");
-        double powerFactor = 1;
+        double powerFactor = factor.isPresent() ? powerFactor(factor) : like.powerFactor(isAc);
         if (factor.isPresent()) {
-            powerFactor = powerFactor(factor);
             factor.note(name + ": power factor", Basis.YOURS);
         }
         Field wave = block.child("wave");
         boolean needsSine = wave.isPresent()
-                && wave.choice("the wave it needs", List.of("sine", "any"), word -> word)
-                        .equals("sine");
+                ? wave.choice("the wave it needs", List.of("sine", "any"), word -> word)
+                        .equals("sine")
+                : like.needsSine(isAc);
         if (wave.isPresent()) {
             wave.note(name + ": wave it needs", Basis.YOURS);
         }
@@ -70,13 +76,40 @@ final class NatureReader {
             by.note(name + ": somebody is by", Basis.YOURS);
         }
         Field startField = block.child("start");
-        Start start = startField.isPresent() ? start(startField, runningW / powerFactor) : null;
-        if (start != null && isAc && !factor.isPresent()) {
+        Start start = startField.isPresent()
+                ? start(startField, runningW / powerFactor)
+                : like.start(isAc, runningW / powerFactor);
+        if (start != null && isAc && !factor.isPresent() && !like.tellsPowerFactor()) {
             reading.note(name + ": power factor", "1", Basis.GUESS, PlanFile.DEFAULT);
             startField.caution("no \"power factor:\" beside it, so it is taken as 1; motors run at about 0.5 to 0.8,"
                     + " and then take more volt-amperes than the watts say.");
         }
-        return reading.flaws() > before ? null : new Nature(powerFactor, start, needsSine, attended);
+        boolean hardWired = houseTrait(
+                LikeReader.HARD_WIRED,
+                "whether it hangs on the wires of the house, without a plug",
+                () -> like.hardWired(isAc));
+        boolean sensesFlame = houseTrait(
+                LikeReader.SENSES_FLAME,
+                "whether it proves its flame by a current to ground",
+                () -> like.sensesFlame(isAc));
+        like.ask();
+        return reading.flaws() > before
+                ? null
+                : new Nature(powerFactor, start, needsSine, attended).wired(hardWired, sensesFlame);
+    }
+
+    /** Of what a circuit of the house feeds; direct current has none. */
+    private boolean houseTrait(String key, String what, BooleanSupplier usual) {
+        Field field = block.child(key);
+        if (!field.isPresent()) {
+            return usual.getAsBoolean();
+        }
+        field.note(name + ": " + key, Basis.YOURS);
+        boolean yes = field.yesOrNo(what);
+        if (yes && !isAc) {
+            field.problem("yes for direct current", "no: only circuits of the house are meant", "");
+        }
+        return yes;
     }
 
     private double powerFactor(Field field) {

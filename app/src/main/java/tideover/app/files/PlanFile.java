@@ -119,7 +119,10 @@ public final class PlanFile {
         boolean sleptIn = sleptIn(root.child("someone sleeps there"), batteryRoom);
 
         List<Load> loads = loads(root.child("loads"));
-        MoneyReader money = new MoneyReader(reading, root.child("money"));
+        MoneyReader money = new MoneyReader(
+                reading,
+                root.child("money"),
+                loads.stream().anyMatch(load -> load.nature().hardWired()));
         Grammar grammar = grammar(root.child("look at"));
         List<Part> parts = parts(root.child("parts"), money.currency());
         LoadReader.checkPlugs(reading, loads, parts);
@@ -329,9 +332,10 @@ public final class PlanFile {
         private OptionalLong budgetCents = OptionalLong.empty();
         private @Nullable Allowances allowances;
 
-        MoneyReader(Reading reading, Field block) {
+        /** @param hardWired whether a load hangs on the wires of the house, so that its joining has a price */
+        MoneyReader(Reading reading, Field block, boolean hardWired) {
             this.reading = reading;
-            block.keys("at most", "small parts");
+            block.keys("at most", "small parts", "hard-wired loads");
             Field atMost = block.child("at most");
             if (atMost.isPresent()) {
                 Money budget = read(atMost, "the most it may cost", "Budget");
@@ -348,8 +352,17 @@ public final class PlanFile {
                     small.child("separate parts"),
                     "small parts with separate parts",
                     "Small parts with separate parts");
+            long joiningCents = 0;
+            Field joiningField = block.child("hard-wired loads");
+            if (hardWired || joiningField.isPresent()) {
+                Money joining = read(
+                        joiningField,
+                        "what joining each hard-wired load costs, listed inlet or transfer device and electrician",
+                        "Joining each hard-wired load");
+                joiningCents = joining == null ? 0 : joining.cents();
+            }
             if (box != null && enclosure != null && separate != null) {
-                allowances = new Allowances(box.cents(), enclosure.cents(), separate.cents());
+                allowances = new Allowances(box.cents(), enclosure.cents(), separate.cents(), joiningCents);
             }
         }
 

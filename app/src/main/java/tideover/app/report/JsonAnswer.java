@@ -125,6 +125,7 @@ public final class JsonAnswer {
         price.put("currency", question.currency());
         price.put("parts_cents", rig.price().partsCents());
         price.put("small_parts_allowance_cents", rig.price().smallPartsCents());
+        price.put("hard_wired_loads_allowance_cents", rig.price().hardWiredCents());
         price.put("total_cents", rig.price().totalCents());
         Json.number(node, "mass_kg", rig.rig().massKg());
         Json.number(node, "usable_wh", rig.proof().figures().capacityWh());

@@ -186,6 +186,14 @@ final class ProvenSection {
                 Words.money(rig.price().smallPartsCents(), currency),
                 "",
                 "");
+        if (rig.price().hardWiredCents() > 0) {
+            table.row(
+                    "",
+                    "hard-wired loads: the plan's own allowance for listed inlet or transfer device and electrician",
+                    Words.money(rig.price().hardWiredCents(), currency),
+                    "",
+                    "");
+        }
         table.styled(
                 "total",
                 "",

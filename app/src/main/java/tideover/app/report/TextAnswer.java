@@ -21,7 +21,7 @@ import tideover.engine.search.Shortlist;
 
 /** An answer as plain text for a terminal. */
 public final class TextAnswer {
-    private static final int WIDTH = 96;
+    static final int WIDTH = 96;
     private static final int MOST_ROWS = 8;
 
     private final StringBuilder out = new StringBuilder();
@@ -140,6 +140,13 @@ public final class TextAnswer {
                 "      %-50s %12s  allowance of the plan",
                 "small parts",
                 Words.money(rig.price().smallPartsCents(), question.currency())));
+        if (rig.price().hardWiredCents() > 0) {
+            line(String.format(
+                    Locale.ROOT,
+                    "      %-50s %12s  allowance of the plan",
+                    "hard-wired loads: listed inlet, electrician",
+                    Words.money(rig.price().hardWiredCents(), question.currency())));
+        }
         if (rig.rig().store() instanceof RatedStore store) {
             wrapped("  Battery: ", BatteryWords.what(store) + "; " + BatteryWords.warmth(store, rig.proof()) + ".");
         }
@@ -269,7 +276,7 @@ public final class TextAnswer {
         out.append(text).append('\n');
     }
 
-    private static List<String> wrap(String text, int width) {
+    static List<String> wrap(String text, int width) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
         for (String word : text.strip().split("\\s+")) {

@@ -126,7 +126,7 @@ class PlanProblemsTest {
                 slip(
                         DRAWS,
                         "wattage: 3 W",
-                        "15 loads[1]: found the key \"wattage\", expected one of the keys name, runs, draws, supply, essential, room, need, hours, from, power factor, start, wave, attended.",
+                        "15 loads[1]: found the key \"wattage\", expected one of the keys name, runs, like, draws, supply, essential, room, need, hours, from, power factor, start, wave, attended, hard-wired, senses flame.",
                         "13 loads[1]: found no \"draws:\", expected a power, such as 120 W."),
                 slip("    draws: 3 W\n", "", "13 loads[1]: found no \"draws:\", expected a power, such as 120 W."),
                 slip(
@@ -432,7 +432,7 @@ class PlanProblemsTest {
                         "plan.yaml:1: found no \"outage:\", expected a block of keys: months, lasts, carried, charge at start, keep back, rolling.",
                         "plan.yaml:1: found no \"store room:\", expected where the battery stands: indoors, garage, shed, outdoors.",
                         "plan.yaml:1: found no \"loads:\", expected a list of loads, each with name, runs, draws, supply, essential.",
-                        "plan.yaml:1: found no \"money:\", expected a block of keys: at most, small parts.",
+                        "plan.yaml:1: found no \"money:\", expected a block of keys: at most, small parts, hard-wired loads.",
                         "plan.yaml:1: found no \"parts:\", expected the name of the parts file, such as parts.csv.");
     }
 

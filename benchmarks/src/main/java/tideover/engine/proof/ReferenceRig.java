@@ -1,14 +1,22 @@
 package tideover.engine.proof;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 import tideover.engine.Invented;
 import tideover.engine.battery.Chemistry;
+import tideover.engine.cold.BoxKind;
+import tideover.engine.cold.ColdBox;
+import tideover.engine.cold.Compressor;
+import tideover.engine.cold.Contents;
+import tideover.engine.cold.Food;
 import tideover.engine.electronics.InverterLoss;
 import tideover.engine.electronics.Tracking;
 import tideover.engine.electronics.Wave;
+import tideover.engine.load.ColdLoad;
+import tideover.engine.load.Duty;
 import tideover.engine.load.Load;
 import tideover.engine.load.Nature;
 import tideover.engine.load.Need;
@@ -39,10 +47,45 @@ final class ReferenceRig {
     private ReferenceRig() {}
 
     static Walk walk(int hours, int darkHours, double chargeAtStart) {
+        return walk(loads(), hours, darkHours, chargeAtStart);
+    }
+
+    /** The same with a chest freezer in the pump's place. */
+    static Walk walkWithFreezer(int hours, int darkHours, double chargeAtStart) {
+        ColdBox box = ColdBox.ofWalls(
+                BoxKind.CHEST_FREEZER,
+                198,
+                0.59,
+                new Compressor(90, 22),
+                null,
+                List.of(Contents.of(Food.LEAN_BEEF, 60)));
+        List<Load> loads = new ArrayList<>(loads());
+        loads.set(
+                0,
+                new ColdLoad(
+                        "freezer",
+                        Invented.MAINS,
+                        box,
+                        new Need.Below(-12),
+                        Duty.AS_IT_NEEDS,
+                        Double.NaN,
+                        RoomKind.INDOORS,
+                        ((SteadyLoad) loads.get(0)).nature()));
+        return walk(loads, hours, darkHours, chargeAtStart);
+    }
+
+    private static Walk walk(List<Load> loads, int hours, int darkHours, double chargeAtStart) {
         Weather weather = new Invented(1).weather(1);
         Outage outage = new Outage(List.of(0), hours, 0.9, chargeAtStart, darkHours, 0.8);
-        return Setup.of(rig(), loads(), new YearsShelf(weather, Invented.plane(weather), weather.airDegC()), 12, STEPS_PER_HOUR, outage)
-                .walks(hours).get();
+        return Setup.of(
+                        rig(),
+                        loads,
+                        new YearsShelf(weather, Invented.plane(weather), weather.airDegC()),
+                        12,
+                        STEPS_PER_HOUR,
+                        outage)
+                .walks(hours)
+                .get();
     }
 
     private static List<Load> loads() {

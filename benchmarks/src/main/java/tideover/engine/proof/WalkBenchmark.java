@@ -68,15 +68,18 @@ public class WalkBenchmark {
             new PlainWalk(figures, demand, sun, new Outage(List.of(0), HOURS, 0.9, CHARGE_AT_START, DARK_HOURS, 1));
 
     private Walk cellWalk = walk;
+    private Walk freezerWalk = walk;
 
     @Setup
     public void draw() {
         cellWalk = ReferenceRig.walk(HOURS, DARK_HOURS, CHARGE_AT_START);
+        freezerWalk = ReferenceRig.walkWithFreezer(HOURS, DARK_HOURS, CHARGE_AT_START);
         Stretch stretch =
                 Stretch.of(IntStream.range(0, 12).boxed().toList(), 1, HOURS).get(0);
         flows.fill(stretch, sun);
         walk.onto(stretch);
         cellWalk.onto(stretch);
+        freezerWalk.onto(stretch);
         starts = stretch.starts();
         demandW = new double[stretch.hours() * STEPS_PER_HOUR];
         Arrays.setAll(demandW, step -> flows.essential.busW[step % flows.stepsPerDay]);
@@ -131,9 +134,19 @@ public class WalkBenchmark {
     /** Every model on: two wells, volts, cold, a held array, a heater, a motor's start; a rig that carries most outages. */
     @Benchmark
     public double everyModel(Walked walked) {
+        return carried(cellWalk, walked);
+    }
+
+    /** The same with a freezer, its thermostat, walls and food. */
+    @Benchmark
+    public double everyModelAndFreezer(Walked walked) {
+        return carried(freezerWalk, walked);
+    }
+
+    private double carried(Walk any, Walked walked) {
         double sum = 0;
         for (int start = 0; start < starts; start++) {
-            sum += cellWalk.hoursCarried(start, HOURS, HOURS, lowestWh);
+            sum += any.hoursCarried(start, HOURS, HOURS, lowestWh);
         }
         walked.outageHours += sum;
         return sum;

@@ -180,7 +180,7 @@ public final class Advisor {
         List<Finding> findings = RuleBook.findings(rig, question.loads(), site(question));
         return new ProvenRig(
                 rig,
-                Price.of(rig, question.allowances()),
+                Price.of(rig, question.loads(), question.allowances()),
                 findings,
                 proof,
                 confirmed,

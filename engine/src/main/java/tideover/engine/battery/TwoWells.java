@@ -1,6 +1,7 @@
 package tideover.engine.battery;
 
 import java.util.List;
+import tideover.engine.quantity.Decay;
 import tideover.engine.quantity.Require;
 
 /**
@@ -44,7 +45,7 @@ public record TwoWells(double availableShare, double ratePerHour) {
         if (availableShare == 1) {
             return new WellStep(0, 1, -hours, hours);
         }
-        double gone = -StrictMath.expm1(-ratePerHour * hours);
+        double gone = Decay.gone(ratePerHour * hours);
         double drawn = -(gone + availableShare * (ratePerHour * hours - gone)) / ratePerHour;
         return new WellStep(1 - gone, availableShare * gone, drawn, hours);
     }
@@ -60,7 +61,7 @@ public record TwoWells(double availableShare, double ratePerHour) {
 
     /** (1 - e^-x)/x, falling from 1 to 0: what the pipe has not yet made good. */
     static double lag(double x) {
-        return x > 0 ? -StrictMath.expm1(-x) / x : 1;
+        return x > 0 ? Decay.gone(x) / x : 1;
     }
 
     /**
@@ -116,7 +117,7 @@ public record TwoWells(double availableShare, double ratePerHour) {
      * @param missingInBound what the second well lacks of {@code (1 - c)} of the whole
      */
     public double absorbed(double missingInBound, double hours) {
-        return availableShare == 1 ? 0 : -missingInBound * StrictMath.expm1(-ratePerHour * availableShare * hours);
+        return availableShare == 1 ? 0 : missingInBound * Decay.gone(ratePerHour * availableShare * hours);
     }
 
     /** The current per hour that the second well takes at once while the first is held full. */

@@ -1,6 +1,8 @@
 package tideover.engine.proof;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.cold.ColdBox;
 import tideover.engine.cold.Compressor;
@@ -10,6 +12,7 @@ import tideover.engine.load.ColdLoad;
 import tideover.engine.load.DayWindow;
 import tideover.engine.load.Duty;
 import tideover.engine.load.Need;
+import tideover.engine.quantity.Decay;
 import tideover.engine.quantity.Series;
 
 /**
@@ -26,13 +29,25 @@ final class ColdKeeper implements Keeper {
     private final @Nullable GridLife life;
     private final boolean storm;
     private final double stepHours;
-    private final double sumWPerK;
+    private final double wallWPerK;
+    private final double perSumK;
     private final double tauHours;
     private final double keptInStep;
     private final double onDegC;
     private final double offDegC;
     private final double[] airWPerK;
     private final Contents[] lumps;
+
+    /** Of each lump: freezing point, heat of melting, and kelvins for each watt-hour on either side of it. */
+    private final double[] freezingDegC;
+
+    private final double[] meltWh;
+    private final double[] belowKPerWh;
+    private final double[] aboveKPerWh;
+
+    private final double defrostW;
+    private final double defrostHours;
+    private final double defrostEveryHours;
     private final boolean[] dutyByStep;
     private final boolean[] awakeByStep;
     private final double agencyHours;
@@ -43,6 +58,9 @@ final class ColdKeeper implements Keeper {
     private final double mostDegC;
     private final double mostHoursAbove;
     private final boolean mayNotThaw;
+
+    /** At or below it a freezer's hours without power are counted anew; other boxes' never are. */
+    private final double backDegC;
 
     private double[] roomDegC = {};
     private double[] runningW = {};
@@ -75,6 +93,8 @@ final class ColdKeeper implements Keeper {
     /** Of the span, as {@link #untilSwitchH} left it. */
     private double switchesInH;
 
+    private double targetDegC;
+
     ColdKeeper(ColdLoad load, Series roomOfYears, @Nullable GridLife life, int stepsPerHour, boolean storm) {
         this.load = load;
         this.box = load.box();
@@ -89,7 +109,16 @@ final class ColdKeeper implements Keeper {
             airWPerK[i] = lumps[i].airWPerK();
             sum += airWPerK[i];
         }
-        this.sumWPerK = sum;
+        this.wallWPerK = box.wallWPerK();
+        this.perSumK = 1 / sum;
+        this.freezingDegC = of(lumps, lump -> lump.food().freezingDegC());
+        this.meltWh = of(lumps, lump -> lump.kg() * lump.food().meltWhPerKg());
+        this.belowKPerWh = of(lumps, lump -> 1 / (lump.kg() * lump.food().belowWhPerKgK()));
+        this.aboveKPerWh = of(lumps, lump -> 1 / (lump.kg() * lump.food().aboveWhPerKgK()));
+        Defrost defrost = box.defrost();
+        this.defrostW = defrost == null ? 0 : defrost.heaterW();
+        this.defrostHours = defrost == null ? 0 : defrost.minutes() / 60;
+        this.defrostEveryHours = defrost == null ? Double.POSITIVE_INFINITY : defrost.everyHours();
         this.tauHours = box.airWhPerK() / sum;
         this.keptInStep = StrictMath.exp(-stepHours / tauHours);
         this.onDegC = box.setDegC() + box.bandK() / 2;
@@ -109,6 +138,11 @@ final class ColdKeeper implements Keeper {
                 : need instanceof Need.Below below ? below.limitDegC() : ((Need.HoursAbove) need).limitDegC();
         this.mostHoursAbove = need instanceof Need.HoursAbove above ? above.hours() : 0;
         this.mayNotThaw = need instanceof Need.Below;
+        this.backDegC = box.kind().freezes() ? box.setDegC() + box.bandK() : Double.NEGATIVE_INFINITY;
+    }
+
+    private static double[] of(Contents[] lumps, ToDoubleFunction<Contents> figure) {
+        return Arrays.stream(lumps).mapToDouble(figure).toArray();
     }
 
     /** Whether at least half of each step lies in the windows. */
@@ -180,8 +214,18 @@ final class ColdKeeper implements Keeper {
 
     private void readTemperatures() {
         for (int i = 0; i < lumps.length; i++) {
-            lumpDegC[i] = lumps[i].degC(heatWh[i]);
+            lumpDegC[i] = lumpDegC(i);
         }
+    }
+
+    /** As {@link Contents#degC}, with its figures laid out. */
+    private double lumpDegC(int i) {
+        double heat = heatWh[i];
+        if (heat < 0) {
+            return freezingDegC[i] + heat * belowKPerWh[i];
+        }
+        double over = heat - meltWh[i];
+        return over <= 0 ? freezingDegC[i] : freezingDegC[i] + over * aboveKPerWh[i];
     }
 
     @Override
@@ -201,7 +245,7 @@ final class ColdKeeper implements Keeper {
     }
 
     private boolean defrosting() {
-        return box.defrost() != null && defrostClockH < box.defrost().minutes() / 60;
+        return defrostClockH < defrostHours;
     }
 
     @Override
@@ -210,7 +254,7 @@ final class ColdKeeper implements Keeper {
             return 0;
         }
         if (defrosting()) {
-            return ((Defrost) box.defrost()).heaterW();
+            return defrostW;
         }
         return on ? runningNowW : 0;
     }
@@ -222,41 +266,43 @@ final class ColdKeeper implements Keeper {
 
     /** Where the air would come to rest, degC. */
     private double targetDegC(boolean live) {
-        double heatW = box.wallWPerK() * roomNow + doorW;
+        double heatW = wallWPerK * roomNow + doorW;
         for (int i = 0; i < lumps.length; i++) {
             heatW += airWPerK[i] * lumpDegC[i];
         }
         if (live && allowed) {
-            heatW += defrosting() ? Defrost.INTO_BOX * ((Defrost) box.defrost()).heaterW() : on ? -movedNowW : 0;
+            heatW += defrosting() ? Defrost.INTO_BOX * defrostW : on ? -movedNowW : 0;
         }
-        return heatW / sumWPerK;
+        return heatW * perSumK;
     }
 
     @Override
     public double untilSwitchH(double most, boolean live) {
         switchesInH = Double.POSITIVE_INFINITY;
         if (!live || !allowed) {
+            targetDegC = targetDegC(live);
             return switchesInH;
         }
-        Defrost defrost = box.defrost();
-        if (defrost != null) {
-            double next = defrosting() ? defrost.minutes() / 60 : defrost.everyHours();
-            switchesInH = next - defrostClockH;
+        boolean defrosting = defrosting();
+        switchesInH = (defrosting ? defrostHours : defrostEveryHours) - defrostClockH;
+        if (defrosting) {
+            targetDegC = targetDegC(true);
+            return switchesInH;
         }
-        if (!defrosting()) {
-            double at = on ? offDegC : onDegC;
-            if (on ? airDegC <= at : airDegC >= at) {
-                on = !on;
-                at = on ? offDegC : onDegC;
-            }
-            double target = targetDegC(true);
-            boolean crosses = on ? target < at : target > at;
-            if (crosses) {
-                double left = (at - target) / (airDegC - target);
-                // Whether it comes within the time asked for is told without a logarithm.
-                if (left >= (most == stepHours ? keptInStep : StrictMath.exp(-most / tauHours))) {
-                    switchesInH = Math.min(switchesInH, -tauHours * StrictMath.log(left));
-                }
+        double at = on ? offDegC : onDegC;
+        if (on ? airDegC <= at : airDegC >= at) {
+            on = !on;
+            at = on ? offDegC : onDegC;
+        }
+        double target = targetDegC(true);
+        targetDegC = target;
+        if (on ? target < at : target > at) {
+            // Whether it comes within the time asked for is told without a logarithm; a short time is not worth asking.
+            double kept = most == stepHours ? keptInStep : 0;
+            double now = airDegC - target;
+            double then = at - target;
+            if (on ? then >= kept * now : then <= kept * now) {
+                switchesInH = Math.min(switchesInH, tauHours * Decay.until(then / now));
             }
         }
         return switchesInH;
@@ -266,18 +312,18 @@ final class ColdKeeper implements Keeper {
     public void pass(double hours, boolean live) {
         boolean runs = live && allowed;
         boolean defrosts = runs && defrosting();
-        double target = targetDegC(live);
-        double kept = hours == stepHours ? keptInStep : StrictMath.exp(-hours / tauHours);
+        double target = targetDegC;
+        double kept = hours == stepHours ? keptInStep : 1 - Decay.gone(hours / tauHours);
         double airBefore = airDegC;
         airDegC = target + (airBefore - target) * kept;
         double airKh = target * hours + (airBefore - airDegC) * tauHours;
         for (int i = 0; i < lumps.length; i++) {
             heatWh[i] += airWPerK[i] * (airKh - lumpDegC[i] * hours);
-            lumpDegC[i] = lumps[i].degC(heatWh[i]);
+            lumpDegC[i] = lumpDegC(i);
         }
-        balanceWh -= box.wallWPerK() * (roomNow * hours - airKh) + doorW * hours;
+        balanceWh -= wallWPerK * (roomNow * hours - airKh) + doorW * hours;
         if (defrosts) {
-            balanceWh -= Defrost.INTO_BOX * ((Defrost) box.defrost()).heaterW() * hours;
+            balanceWh -= Defrost.INTO_BOX * defrostW * hours;
         } else if (runs && on) {
             balanceWh += movedNowW * hours;
         }
@@ -292,11 +338,10 @@ final class ColdKeeper implements Keeper {
     }
 
     private void switchOver() {
-        Defrost defrost = box.defrost();
-        if (defrost != null && defrostClockH >= defrost.everyHours() - INSTANT_H) {
+        if (defrostClockH >= defrostEveryHours - INSTANT_H) {
             defrostClockH = 0;
-        } else if (defrost != null && Math.abs(defrostClockH - defrost.minutes() / 60) <= INSTANT_H) {
-            defrostClockH = defrost.minutes() / 60;
+        } else if (defrostHours > 0 && Math.abs(defrostClockH - defrostHours) <= INSTANT_H) {
+            defrostClockH = defrostHours;
         } else {
             on = !on;
         }
@@ -305,8 +350,7 @@ final class ColdKeeper implements Keeper {
     private void judge(double hours, boolean runs) {
         double foodDegC = lumpDegC[0];
         if (runs) {
-            boolean backAgain = box.kind().freezes() && foodDegC <= box.setDegC() + box.bandK();
-            darkHours = backAgain ? 0 : darkHours;
+            darkHours = foodDegC <= backDegC ? 0 : darkHours;
         } else {
             darkHours += hours;
         }

@@ -2,6 +2,7 @@ package tideover.engine.proof;
 
 import org.jspecify.annotations.Nullable;
 import tideover.engine.load.HeatLoad;
+import tideover.engine.quantity.Decay;
 import tideover.engine.quantity.Series;
 
 /** A heated home followed through an outage: one temperature, exponential between the thermostat's two points. */
@@ -97,7 +98,7 @@ final class HomeKeeper implements Keeper {
                     ? keptInStep
                     : StrictMath.exp(-most / load.home().tauHours());
             if (left >= kept) {
-                switchesInH = -load.home().tauHours() * StrictMath.log(left);
+                switchesInH = load.home().tauHours() * Decay.until(left);
             }
         }
         return switchesInH;
@@ -107,7 +108,7 @@ final class HomeKeeper implements Keeper {
     public void pass(double hours, boolean live) {
         double tau = load.home().tauHours();
         double target = targetDegC(live);
-        double kept = hours == stepHours ? keptInStep : StrictMath.exp(-hours / tau);
+        double kept = hours == stepHours ? keptInStep : 1 - Decay.gone(hours / tau);
         double before = degC;
         degC = target + (before - target) * kept;
         double insideKh = target * hours + (before - degC) * tau;

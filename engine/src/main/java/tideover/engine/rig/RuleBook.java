@@ -26,6 +26,7 @@ public final class RuleBook {
         LoadRules.find(rig, loads, sockets, found);
         InverterRules.find(rig, sockets, found);
         StartRules.find(rig, loads, found);
+        HardWireRules.find(sockets, found);
         return found;
     }
 

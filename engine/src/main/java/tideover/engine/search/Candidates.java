@@ -111,10 +111,10 @@ public record Candidates(
                     failedWithLoads.computeIfAbsent(electronics, key -> failures(RuleBook.loadFindings(rig, loads))));
             failed.addAll(failures(RuleBook.partFindings(rig, site)));
             failed.forEach(rule -> rejected.merge(rule, 1, Integer::sum));
-            Price price = Price.of(rig, allowances);
             if (!failed.isEmpty()) {
                 return;
             }
+            Price price = Price.of(rig, loads, allowances);
             if (budgetCents.isPresent() && price.totalCents() > budgetCents.getAsLong()) {
                 overBudget++;
                 leastOverBudgetCents =
