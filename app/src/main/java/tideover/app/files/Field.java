@@ -137,6 +137,20 @@ final class Field {
                 nearest.isPresent() ? "Write " + nearest.get() + ":" : "");
     }
 
+    /** The text under a key before {@link #keys} has opened the block, which it may decide; empty where there is none. */
+    String glimpse(String key) {
+        if (node instanceof MappingNode block) {
+            for (NodeTuple pair : block.getValue()) {
+                if (pair.getKeyNode() instanceof ScalarNode keyNode
+                        && keyNode.getValue().strip().equals(key)
+                        && pair.getValueNode() instanceof ScalarNode value) {
+                    return Quantities.tidy(value.getValue());
+                }
+            }
+        }
+        return "";
+    }
+
     /** The value under a key, or the gap where it would be. */
     Field child(String key) {
         Field child = children.get(key);
@@ -198,6 +212,45 @@ final class Field {
             return Double.NaN;
         }
         return inRange(outcome.value(), raw, measure.words(), measure.unit(), range);
+    }
+
+    /**
+     * A figure, or a range of it as in {@code 30-60 W}, in the engine's unit; one of NaN where wrong.
+     *
+     * @see Span
+     */
+    Span span(Measure measure, Range range) {
+        List<String> ends = Quantities.ends(shown());
+        if (ends == null) {
+            return Span.of(quantity(measure, range));
+        }
+        String raw = raw(measure.expected());
+        double[] values = new double[2];
+        for (int i = 0; i < 2; i++) {
+            Quantities.Outcome outcome = Quantities.read(ends.get(i), measure);
+            if (outcome.wrong()) {
+                problem(Reading.quoted(raw), outcome.expected() + ", or a range of it", outcome.suggestion());
+                return Span.of(Double.NaN);
+            }
+            values[i] = outcome.value();
+        }
+        if (!(values[0] < values[1])) {
+            boolean same = values[0] == values[1];
+            problem(
+                    Reading.quoted(raw),
+                    "the lesser end of the range first",
+                    "Write " + (same ? ends.get(0) : ends.get(1) + " to " + ends.get(0)) + ".");
+            return Span.of(Double.NaN);
+        }
+        for (double value : values) {
+            if (!range.holds(value)) {
+                return Span.of(inRange(value, raw, measure.words(), measure.unit(), range));
+            }
+        }
+        Span span = new Span(values[0], values[1]);
+        return Double.isNaN(inRange(span.middle(), raw, measure.words(), measure.unit(), range))
+                ? Span.of(Double.NaN)
+                : span;
     }
 
     /** A percentage as a fraction 0..1; NaN where wrong. The range is in percent. */
@@ -311,6 +364,21 @@ final class Field {
             problem("an empty text", expected, "");
         }
         return text;
+    }
+
+    /** A block as it was typed, for a note, such as "below -12 degC"; never tells. */
+    String blockShown() {
+        if (!(node instanceof MappingNode block)) {
+            return shown();
+        }
+        List<String> shown = new ArrayList<>();
+        for (NodeTuple pair : block.getValue()) {
+            if (pair.getKeyNode() instanceof ScalarNode keyNode) {
+                String key = keyNode.getValue().strip();
+                shown.add((key + " " + child(key).listShown()).strip());
+            }
+        }
+        return String.join(", ", shown);
     }
 
     /** The text for a note; never tells. */

@@ -58,27 +58,31 @@ final class LikeReader {
     }
 
     /** Watts while it runs: the plan's own, else those of the usual load; NaN where wrong. */
-    double drawsW(Field draws, Range range) {
+    Span draws(Field draws, Range range) {
         if (draws.isPresent() || !like.isPresent()) {
-            double ownW = draws.quantity(Measure.POWER, range);
+            Span own = draws.span(Measure.POWER, range);
+            double ownW = own.middle();
             if (usual != null && (ownW < usual.leastW() || ownW > usual.mostW())) {
                 draws.caution(
                         draws.shown() + " is taken, but is unusual of a " + usual.word() + ", " + span(usual) + ".");
             }
-            return ownW;
+            return own;
         }
         Field from = block.child("from");
         if (from.isPresent()) {
             from.problem("where a figure is from, without the figure", "\"draws:\" beside it", "");
         }
         if (usual == null) {
-            return Double.NaN;
+            return Span.of(Double.NaN);
         }
-        String shown = Range.shown(usual.reckonedW(), "W");
+        double reckonedW = usual.reckonedW();
+        String shown = Range.shown(reckonedW, "W");
         reading.note(name + ": draws", shown, usual.basis(), source(usual, ", which draws " + span(usual)));
+        reading.spread(new Spread(
+                name, Spread.Figure.DRAWS, usual.leastW() / reckonedW, usual.mostW() / reckonedW, Spread.Known.GUESS));
         reading.caution(name + ": " + shown + " is " + (usual.medical() ? "the most" : "the usual figure") + " of a "
                 + usual.word() + "; such loads draw " + span(usual) + ". " + usual.measure());
-        return usual.reckonedW();
+        return Span.of(reckonedW);
     }
 
     /** Of the usual load; 1 without one. */

@@ -7,27 +7,53 @@ import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tideover.app.files.Quantities.Measure;
+import tideover.engine.load.ColdLoad;
 import tideover.engine.load.DayWindow;
 import tideover.engine.load.Load;
+import tideover.engine.load.Medical;
 import tideover.engine.load.Nature;
 import tideover.engine.load.Need;
 import tideover.engine.load.SteadyLoad;
 import tideover.engine.load.Supply;
 import tideover.engine.load.TimedLoad;
+import tideover.engine.outage.Outage;
 import tideover.engine.part.ChargeController;
 import tideover.engine.part.Enclosure;
 import tideover.engine.part.Inverter;
 import tideover.engine.part.Outlet;
 import tideover.engine.part.Part;
 import tideover.engine.part.ReadyBox;
+import tideover.engine.quantity.PlainNumber;
 import tideover.engine.site.RoomKind;
 import tideover.engine.why.Basis;
 
-/** Reads one entry of a plan's loads. */
+/** Reads one entry of a plan's loads: what is common to all kinds, and what runs by the clock; other kinds have their own readers. */
 final class LoadReader {
     static final int MOST_LOADS = 200;
     private static final String STEADY = "steady";
     private static final String AT_SET_HOURS = "at set hours";
+    private static final String COLD_BOX = "cold box";
+    private static final String SUMP_PUMP = "sump pump";
+    private static final String HEATING = "heating";
+    private static final List<String> KINDS = List.of(STEADY, AT_SET_HOURS, COLD_BOX, SUMP_PUMP, HEATING);
+    private static final List<String> PLAIN_KEYS = List.of(
+            "name",
+            "runs",
+            "like",
+            "draws",
+            "supply",
+            "essential",
+            "room",
+            "need",
+            "hours",
+            "from",
+            "power factor",
+            "start",
+            "wave",
+            "attended",
+            LikeReader.HARD_WIRED,
+            LikeReader.SENSES_FLAME,
+            "medical");
     private static final String ALWAYS_ON = "always on";
     private static final String NEED_EXPECTED =
             "\"always on\", or hours in a stretch of the day, such as" + " {hours: 3 h, between: 08:00, and: 20:00}";
@@ -36,50 +62,80 @@ final class LoadReader {
 
     private final Reading reading;
     private final Field block;
+    private final int begun;
+    private @Nullable LikeReader like;
 
     LoadReader(Reading reading, Field block) {
         this.reading = reading;
         this.block = block;
+        this.begun = reading.flaws();
+    }
+
+    /** Anything in the entry was wrong so far: then no record can be made of it. */
+    boolean isFlawed() {
+        return reading.flaws() > begun;
     }
 
     /** The load, or null where anything in it is wrong. */
     @Nullable
     Load read(Map<String, Field> byName) {
-        int before = reading.flaws();
-        block.keys(
-                "name",
-                "runs",
-                "like",
-                "draws",
-                "supply",
-                "essential",
-                "room",
-                "need",
-                "hours",
-                "from",
-                "power factor",
-                "start",
-                "wave",
-                "attended",
-                LikeReader.HARD_WIRED,
-                LikeReader.SENSES_FLAME);
+        String runs = block.glimpse("runs");
+        String kind = KINDS.stream().filter(runs::equalsIgnoreCase).findFirst().orElse("");
+        block.keys(keys(kind));
         String name = name(byName);
-        LikeReader like = new LikeReader(reading, block, name);
-        String runs = block.child("runs").choice("how it runs", List.of(STEADY, AT_SET_HOURS), word -> word);
-        Field draws = block.child("draws");
-        double runningW = like.drawsW(draws, DRAW_W);
-        if (draws.isPresent() || !like.isPresent()) {
-            draws.note(name + ": draws", basis(block.child("from")));
+        like = new LikeReader(reading, block, name);
+        block.child("runs").choice("how it runs", KINDS, word -> word);
+        Load load = switch (kind) {
+            case STEADY, AT_SET_HOURS -> plain(name, kind.equals(AT_SET_HOURS));
+            case COLD_BOX -> new ColdReader(reading, block, this, name).read();
+            case SUMP_PUMP -> new PitReader(reading, block, this, name).read();
+            case HEATING -> new HeatReader(reading, block, this, name).read();
+            default -> null;
+        };
+        if (kind.isEmpty()) {
+            whateverItIs(name);
         }
-        Supply supply = supply(block.child("supply"));
-        block.child("supply").note(name + ": supply", Basis.YOURS);
+        return isFlawed() ? null : load;
+    }
+
+    /** Keys of a kind; of every kind where it is none. */
+    private static String[] keys(String kind) {
+        List<List<String>> lists = switch (kind) {
+            case STEADY, AT_SET_HOURS -> List.of(PLAIN_KEYS);
+            case COLD_BOX -> List.of(ColdReader.KEYS);
+            case SUMP_PUMP -> List.of(PitReader.KEYS);
+            case HEATING -> List.of(HeatReader.KEYS);
+            default -> List.of(PLAIN_KEYS, ColdReader.KEYS, PitReader.KEYS, HeatReader.KEYS);
+        };
+        return lists.stream().flatMap(List::stream).distinct().toArray(String[]::new);
+    }
+
+    /** Looks through what means the same in every kind. */
+    private void whateverItIs(String name) {
+        if (block.child("draws").isPresent()) {
+            draws(name, DRAW_W);
+        }
+        if (block.child("supply").isPresent()) {
+            supply(name);
+        }
+        room(name);
+    }
+
+    /** What runs by the clock, or always. */
+    private @Nullable Load plain(String name, boolean atSetHours) {
+        double runningW = draws(name, DRAW_W);
+        Supply supply = supply(name);
         boolean essential = block.child("essential").yesOrNo("whether it is essential");
         RoomKind room = room(name);
-        Nature nature = new NatureReader(reading, block, name, supply, runningW, like).read();
+        Nature nature = nature(name, supply, runningW);
+        if (nature != null && nature.medical() != null && !essential) {
+            block.child("essential")
+                    .problem("\"no\" for what somebody's health hangs on", "essential: yes", "Or remove \"medical:\".");
+        }
         Field need = block.child("need");
         Field hours = block.child("hours");
 
-        if (runs.equals(AT_SET_HOURS)) {
+        if (atSetHours) {
             if (need.isPresent() && !need.shown().equals(ALWAYS_ON)) {
                 need.problem(
                         need.isText() ? Reading.quoted(need.shown()) : "a need of its own",
@@ -87,7 +143,7 @@ final class LoadReader {
                         "Remove it, or write \"runs: steady\" for something used some hours of a stretch.");
             }
             List<DayWindow> windows = windows(hours);
-            if (reading.flaws() > before || supply == null || nature == null || windows.isEmpty()) {
+            if (isFlawed() || supply == null || nature == null || windows.isEmpty()) {
                 return null;
             }
             reading.note(name + ": hours", words(windows), Basis.YOURS, hours.source());
@@ -100,11 +156,90 @@ final class LoadReader {
                     "For some hours within a stretch write need: {hours: 3 h, between: 08:00, and: 20:00}.");
         }
         Need owed = need(need);
-        if (reading.flaws() > before || supply == null || nature == null || owed == null) {
+        if (isFlawed() || supply == null || nature == null || owed == null) {
             return null;
         }
         reading.note(name + ": need", words(owed), Basis.YOURS, need.source());
         return new SteadyLoad(name, supply, runningW, essential, owed, room, nature);
+    }
+
+    /** Watts while it runs, the middle of a range; NaN where wrong. */
+    double draws(String name, Range range) {
+        Field draws = block.child("draws");
+        Span span = like().draws(draws, range);
+        if (draws.isPresent() || !like().isPresent()) {
+            Basis basis = basis(block.child("from"));
+            draws.note(name + ": draws", basis);
+            spread(name, "draws", Spread.Figure.DRAWS, span, known(basis), Measure.POWER, draws);
+        }
+        return span.middle();
+    }
+
+    private LikeReader like() {
+        return like == null ? like = new LikeReader(reading, block, "") : like;
+    }
+
+    /** Keeps how far a figure may be off, and tells what a range is reckoned as. */
+    void spread(
+            String name,
+            String what,
+            Spread.Figure figure,
+            Span span,
+            Spread.Known known,
+            Measure measure,
+            Field field) {
+        if (Double.isNaN(span.middle())) {
+            return;
+        }
+        reading.spread(Spread.of(name, figure, span, known));
+        middle(name, what, span, measure, field);
+    }
+
+    /** Tells what a range is reckoned as. */
+    void middle(String name, String what, Span span, Measure measure, Field field) {
+        if (span.isRange()) {
+            reading.note(
+                    name + ": " + what + " reckoned with",
+                    PlainNumber.of(span.middle()) + " " + measure.unit(),
+                    Basis.GUESS,
+                    field.source() + ", the middle of the range");
+        }
+    }
+
+    static Spread.Known known(Basis basis) {
+        return switch (basis) {
+            case MEASURED -> Spread.Known.METER;
+            case MAKER -> Spread.Known.LABEL;
+            default -> Spread.Known.GUESS;
+        };
+    }
+
+    /** How it behaves beside its watts; null where anything in it is wrong. */
+    @Nullable
+    Nature nature(String name, @Nullable Supply supply, double runningW) {
+        Nature nature = new NatureReader(reading, block, name, supply, runningW, like()).read();
+        Medical medical = medical(name);
+        return nature == null ? null : nature.with(medical);
+    }
+
+    /** Null where nobody's health hangs on it. */
+    @Nullable
+    Medical medical(String name) {
+        Field medical = block.child("medical");
+        return medical.isPresent() ? new MedicalReader(reading, medical, name).read() : null;
+    }
+
+    /** What keeps a temperature or a level is kept: it cannot be nice to have. */
+    void alwaysEssential() {
+        Field essential = block.child("essential");
+        if (essential.isPresent() && !essential.yesOrNo("whether it is essential")) {
+            if (essential.shown().equalsIgnoreCase("no")) {
+                essential.problem(
+                        "\"no\" for what keeps a temperature or a level",
+                        "no such line: such a load is always essential",
+                        "Leave it out; what is not needed is left unplugged.");
+            }
+        }
     }
 
     private String name(Map<String, Field> byName) {
@@ -131,6 +266,15 @@ final class LoadReader {
         };
     }
 
+    /** Null where wrong. */
+    @Nullable
+    Supply supply(String name) {
+        Field field = block.child("supply");
+        Supply supply = supply(field);
+        field.note(name + ": supply", Basis.YOURS);
+        return supply;
+    }
+
     private static @Nullable Supply supply(Field field) {
         String typed = field.raw(SupplyText.EXPECTED);
         Supply supply = SupplyText.read(typed);
@@ -140,7 +284,7 @@ final class LoadReader {
         return supply;
     }
 
-    private RoomKind room(String name) {
+    RoomKind room(String name) {
         Field field = block.child("room");
         if (!field.isPresent()) {
             reading.note(name + ": room", RoomKind.INDOORS.words(), Basis.GUESS, PlanFile.DEFAULT);
@@ -247,11 +391,25 @@ final class LoadReader {
         }
         for (Load load : loads) {
             String plug = load.supply().plug();
-            if (!parts.isEmpty() && plugs.stream().noneMatch(plug::equalsIgnoreCase)) {
+            if (load.plugged() && !parts.isEmpty() && plugs.stream().noneMatch(plug::equalsIgnoreCase)) {
                 String near = Nearest.to(plug, plugs)
                         .map(word -> " Was \"" + word + "\" meant?")
                         .orElse("");
                 reading.caution(load.name() + ": no part has an outlet for its plug, \"" + plug + "\"." + near);
+            }
+        }
+    }
+
+    /** Cautions where a box is to be chilled before storms that nobody forecasts. */
+    static void checkStorms(Reading reading, List<Load> loads, @Nullable Outage outage) {
+        if (outage == null || (outage.storm() != null && outage.storm().forecast())) {
+            return;
+        }
+        for (Load load : loads) {
+            if (load instanceof ColdLoad cold && !Double.isNaN(cold.chilledToDegC())) {
+                reading.caution(
+                        load.name() + ": it is to be chilled before a storm, but the plan knows of no forecast: add"
+                                + " \"storm: {forecast: yes}\" to the outage.");
             }
         }
     }

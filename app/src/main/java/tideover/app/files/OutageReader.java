@@ -11,6 +11,7 @@ import tideover.engine.load.DayWindow;
 import tideover.engine.outage.Help;
 import tideover.engine.outage.Outage;
 import tideover.engine.outage.Rolling;
+import tideover.engine.outage.Storm;
 import tideover.engine.quantity.ModelYear;
 import tideover.engine.why.Basis;
 
@@ -49,7 +50,7 @@ final class OutageReader {
     @Nullable
     Outage read(Field block, Field outAfter, Field helpList) {
         int before = reading.flaws();
-        block.keys("months", "lasts", "carried", "charge at start", "keep back", "rolling");
+        block.keys("months", "lasts", "carried", "charge at start", "keep back", "rolling", "storm");
         List<Integer> months = months(block.child("months"));
         Field lasts = block.child("lasts");
         int hours = lasts.wholeHours(Range.from(1, MOST_HOURS).likely(4, 14 * 24));
@@ -72,6 +73,7 @@ final class OutageReader {
                 100,
                 Basis.GUESS);
         Rolling rolling = rolling(block.child("rolling"), hours);
+        Storm storm = storm(block.child("storm"), hours);
         int panelsOut = 3;
         if (outAfter.isPresent()) {
             panelsOut = outAfter.wholeHours(Range.from(0, MOST_HOURS).likely(0, 24));
@@ -86,7 +88,7 @@ final class OutageReader {
         if (panelsOut >= hours) {
             outAfter.caution("the panels are out only after the outage is over; they never help.");
         }
-        return new Outage(months, hours, target, charge, panelsOut, keepBack, rolling, help);
+        return new Outage(months, hours, target, charge, panelsOut, keepBack, rolling, help, storm);
     }
 
     private @Nullable Rolling rolling(Field field, int lastsHours) {
@@ -105,6 +107,42 @@ final class OutageReader {
         }
         reading.note("Grid comes and goes", off + " h without, " + on + " h with", Basis.YOURS, field.source());
         return new Rolling(off, on);
+    }
+
+    private @Nullable Storm storm(Field field, int lastsHours) {
+        if (!field.isPresent()) {
+            return null;
+        }
+        int before = reading.flaws();
+        field.keys("panels stowed until", "snow cleared after", "forecast");
+        int stowed = stormHours(field.child("panels stowed until"), "Storm: panels are stowed until");
+        int cleared = stormHours(field.child("snow cleared after"), "Storm: snow is cleared after");
+        Field known = field.child("forecast");
+        boolean forecast = false;
+        if (known.isPresent()) {
+            forecast = known.yesOrNo("whether a storm is known a day ahead");
+            known.note("Storm is known a day ahead", Basis.YOURS);
+        } else {
+            reading.note("Storm is known a day ahead", "no", Basis.GUESS, PlanFile.DEFAULT);
+        }
+        if (reading.flaws() > before) {
+            return null;
+        }
+        int out = Math.max(stowed, cleared);
+        if (out >= lastsHours) {
+            field.caution("in a storm the panels are out only after the outage is over; they never help then.");
+        }
+        return new Storm(out, forecast);
+    }
+
+    private int stormHours(Field field, String name) {
+        if (!field.isPresent()) {
+            reading.note(name, "no longer than without a storm", Basis.GUESS, PlanFile.DEFAULT);
+            return 0;
+        }
+        int hours = field.wholeHours(Range.from(0, MOST_HOURS).likely(0, 96));
+        field.note(name, Basis.YOURS);
+        return hours;
     }
 
     private List<Help> help(Field list, int lastsHours) {

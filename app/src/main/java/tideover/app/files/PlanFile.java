@@ -74,7 +74,8 @@ public final class PlanFile {
         return read(reading, name, String.valueOf(sound), beside, stations);
     }
 
-    private static Question read(Reading reading, String name, String text, Beside beside, Stations stations) {
+    /** The same, with what the reading gathers beside the question. */
+    static Question read(Reading reading, String name, String text, Beside beside, Stations stations) {
         Field root = YamlFile.root(reading, name, text);
         Question question = root == null ? null : new PlanFile(reading, beside, stations).question(root);
         reading.throwIfWrong();
@@ -126,6 +127,7 @@ public final class PlanFile {
         Grammar grammar = grammar(root.child("look at"));
         List<Part> parts = parts(root.child("parts"), money.currency());
         LoadReader.checkPlugs(reading, loads, parts);
+        LoadReader.checkStorms(reading, loads, outage);
 
         if (reading.flaws() > 0 || spot == null || outage == null || mount == null || money.allowances() == null) {
             return null;
@@ -147,7 +149,7 @@ public final class PlanFile {
                 money.allowances(),
                 grammar,
                 parts,
-                List.of(),
+                reading.spreads().stream().map(spread -> spread.doubt(loads)).toList(),
                 reading.notes(),
                 reading.cautions());
     }

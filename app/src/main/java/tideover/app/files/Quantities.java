@@ -29,7 +29,13 @@ final class Quantities {
         LENGTH("a length", "4 m", "m", "cm", "mm", "km", "ft", "in", "yd"),
         ANGLE("an angle", "60 deg", "deg", "rad"),
         TEMPERATURE("a temperature", "-5 degC", "degC", "degF", "K"),
+        VOLUME("a volume", "198 L", "L", "gal", "ft3"),
+        FLOW("a flow", "6000 L/h", "L/h", "L/min", "gal/h", "gal/min"),
+        ENERGY_OF_A_DAY("the energy of a day", "0.8 kWh", "kWh", "Wh", "kWh/day"),
+        ENERGY_OF_A_YEAR("the energy of a year", "220 kWh", "kWh", "kWh/year"),
+        HEAT_FLOW("heat for each kelvin", "1.2 W/K", "W/K"),
         TIME("a time", "72 h", "h", "min", "s", "d"),
+        BRIDGE("a time", "30 s", "s", "min", "h", "d"),
         MOMENT("a moment", "0.4 s", "s", "min"),
         PERCENT("a percentage", "85 %", "%"),
         VOLTAGE("a voltage", "12 V", "V", "mV", "kV"),
@@ -78,6 +84,9 @@ final class Quantities {
 
     private static final Pattern NUMBER_THEN_UNIT =
             Pattern.compile("([+-]?(?:[0-9]+(?:\\.[0-9]*)?|\\.[0-9]+))\\s*(.*)");
+    private static final Pattern RANGE =
+            Pattern.compile("([0-9]+(?:\\.[0-9]*)?|\\.[0-9]+)([^0-9]*?)\\s*(?:-|\u2013|\u2014|\\bto\\b)\\s*"
+                    + "([0-9]+(?:\\.[0-9]*)?|\\.[0-9]+)(.*)");
     private static final Pattern COMMA_NUMBER = Pattern.compile("([+-]?[0-9]+),([0-9]+)(.*)");
     private static final Pattern THOUSANDS =
             Pattern.compile("([+-]?[0-9]{1,3}(?:[,' ][0-9]{3})+(?:\\.[0-9]+)?)(\\D.*)?");
@@ -88,6 +97,19 @@ final class Quantities {
     private static final Map<String, String> SPELT = spellings();
 
     private Quantities() {}
+
+    /**
+     * The two ends of a range, {@code 30-60 W} or {@code 30 W to 60 W}, each with its unit; null where the text is none.
+     */
+    static @Nullable List<String> ends(String typed) {
+        Matcher match = RANGE.matcher(tidy(typed));
+        if (!match.matches()) {
+            return null;
+        }
+        String unit = match.group(4).strip();
+        String first = match.group(2).strip();
+        return List.of(match.group(1) + " " + (first.isEmpty() ? unit : first), match.group(3) + " " + unit);
+    }
 
     /** Reads a figure that must carry its unit. */
     static Outcome read(String typed, Measure measure) {
@@ -221,6 +243,15 @@ final class Quantities {
         put(spelt, "kg", "kilogram", "kilograms");
         put(spelt, "lb", "lbs", "pound", "pounds");
         put(spelt, "oz", "ounce", "ounces");
+        put(spelt, "L", "litre", "litres", "liter", "liters", "l");
+        put(spelt, "gal", "gallon", "gallons");
+        put(spelt, "ft3", "cubic foot", "cubic feet", "cu ft", "cu. ft.", "ft\u00B3");
+        put(spelt, "L/h", "l/h", "litres an hour", "liters an hour", "litres per hour", "liters per hour");
+        put(spelt, "L/min", "l/min");
+        put(spelt, "gal/h", "gph", "GPH", "gallons an hour", "gallons per hour");
+        put(spelt, "gal/min", "gpm", "GPM", "gallons a minute", "gallons per minute");
+        put(spelt, "kWh/day", "kWh a day", "kWh/d");
+        put(spelt, "kWh/year", "kWh a year", "kWh/yr", "kWh/a");
         put(spelt, "ft", "foot", "feet", "'");
         put(spelt, "in", "inch", "inches");
         put(spelt, "m", "metre", "metres", "meter", "meters");
@@ -253,6 +284,15 @@ final class Quantities {
                 unit("kVA", () -> Units.WATT.prefix(MetricPrefix.KILO)),
                 unit("Wh", () -> Units.WATT.multiply(Units.HOUR)),
                 unit("kWh", () -> Units.WATT.prefix(MetricPrefix.KILO).multiply(Units.HOUR)),
+                unit("kWh/day", () -> Units.WATT.prefix(MetricPrefix.KILO).multiply(Units.HOUR)),
+                unit("kWh/year", () -> Units.WATT.prefix(MetricPrefix.KILO).multiply(Units.HOUR)),
+                unit("L", () -> Units.LITRE),
+                unit("gal", () -> USCustomary.GALLON_LIQUID),
+                unit("ft3", () -> USCustomary.CUBIC_FOOT),
+                unit("L/h", () -> Units.LITRE.divide(Units.HOUR)),
+                unit("L/min", () -> Units.LITRE.divide(Units.MINUTE)),
+                unit("gal/h", () -> USCustomary.GALLON_LIQUID.divide(Units.HOUR)),
+                unit("gal/min", () -> USCustomary.GALLON_LIQUID.divide(Units.MINUTE)),
                 unit("kJ", () -> Units.JOULE.prefix(MetricPrefix.KILO)),
                 unit("MJ", () -> Units.JOULE.prefix(MetricPrefix.MEGA)),
                 unit("kg", () -> Units.KILOGRAM),

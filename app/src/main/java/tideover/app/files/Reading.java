@@ -21,6 +21,7 @@ final class Reading {
     private final List<Problem> problems = new ArrayList<>();
     private final List<MarginNote> notes = new ArrayList<>();
     private final List<String> cautions = new ArrayList<>();
+    private final List<Spread> spreads = new ArrayList<>();
     private int problemCount;
     private int silentFlaws;
 
@@ -39,6 +40,7 @@ final class Reading {
         silentFlaws += part.silentFlaws;
         notes.addAll(part.notes);
         part.cautions.forEach(this::caution);
+        spreads.addAll(part.spreads);
     }
 
     void problem(String where, String found, String expected, String suggestion) {
@@ -58,6 +60,10 @@ final class Reading {
         }
     }
 
+    void spread(Spread spread) {
+        spreads.add(spread);
+    }
+
     /** Something is missing for a reason that was told already. */
     void silentFlaw() {
         silentFlaws++;
@@ -70,6 +76,11 @@ final class Reading {
 
     List<MarginNote> notes() {
         return List.copyOf(notes);
+    }
+
+    /** How far figures of the loads may be off, in the plan's order. */
+    List<Spread> spreads() {
+        return List.copyOf(spreads);
     }
 
     List<String> cautions() {

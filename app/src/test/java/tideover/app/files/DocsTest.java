@@ -92,6 +92,21 @@ class DocsTest {
                 Sample.PLAN.replace("  - name: Scanner\n", "  - name: Scanner\n    start: {zzzzzz: 1}\n"),
                 Sample.PLAN.replace("  - name: Scanner\n", "  - name: Scanner\n    zzzzzz: 1\n"),
                 Sample.PLAN.replace("always on", "{zzzzzz: 1}"),
+                Sample.PLAN.replace("outage:\n", "outage:\n  storm: {zzzzzz: 1}\n"),
+                Sample.PLAN.replace("always on", "always on\n    medical: {zzzzzz: 1}"),
+                kept("zzzzzz: 1", Kept.FREEZER),
+                kept(Kept.CONTENTS, "contents: {zzzzzz: 1}", Kept.FREEZER),
+                kept("meter: {zzzzzz: 1}", Kept.FREEZER),
+                kept("defrost: {zzzzzz: 1}", Kept.FREEZER),
+                kept("need: {zzzzzz: 1}", Kept.FREEZER),
+                kept("duty: {zzzzzz: 1}", Kept.FREEZER),
+                kept("before a storm: {zzzzzz: 1}", Kept.FREEZER),
+                kept("zzzzzz: 1", Kept.PUMP),
+                kept(Kept.PIT, "pit: {zzzzzz: 1}", Kept.PUMP),
+                kept(Kept.INFLOW, "inflow: {zzzzzz: 1}", Kept.PUMP),
+                kept("zzzzzz: 1", Kept.BOILER),
+                kept(Kept.HOME, "home: {zzzzzz: 1}", Kept.BOILER),
+                kept(Kept.ABOVE, "need: {zzzzzz: 1}", Kept.BOILER),
                 Sample.PLAN.replace("money:\n", "money:\n  zzzzzz: 1\n"),
                 Sample.PLAN.replace("small parts: {", "small parts: {zzzzzz: 1, "),
                 Sample.PLAN.replace("look at:\n", "look at:\n  zzzzzz: 1\n"));
@@ -106,6 +121,14 @@ class DocsTest {
                 assertThat(page).as(key).contains("`" + key + "`");
             }
         }
+    }
+
+    private static String kept(String key, String load) {
+        return Kept.plan(load + "    " + key + "\n");
+    }
+
+    private static String kept(String from, String to, String load) {
+        return Kept.plan(load.replace(from, to));
     }
 
     /** The sample plan with the snippet's sections in the place of its own. */

@@ -126,7 +126,7 @@ class PlanProblemsTest {
                 slip(
                         DRAWS,
                         "wattage: 3 W",
-                        "15 loads[1]: found the key \"wattage\", expected one of the keys name, runs, like, draws, supply, essential, room, need, hours, from, power factor, start, wave, attended, hard-wired, senses flame.",
+                        "15 loads[1]: found the key \"wattage\", expected one of the keys name, runs, like, draws, supply, essential, room, need, hours, from, power factor, start, wave, attended, hard-wired, senses flame, medical.",
                         "13 loads[1]: found no \"draws:\", expected a power, such as 120 W."),
                 slip("    draws: 3 W\n", "", "13 loads[1]: found no \"draws:\", expected a power, such as 120 W."),
                 slip(
@@ -160,7 +160,7 @@ class PlanProblemsTest {
                 slip(
                         "runs: steady",
                         "runs: motor",
-                        "14 loads[1].runs: found \"motor\", expected how it runs: steady, at set hours."),
+                        "14 loads[1].runs: found \"motor\", expected how it runs: steady, at set hours, cold box, sump pump, heating."),
                 slip(
                         "essential: yes",
                         "essential: maybe",
@@ -429,7 +429,7 @@ class PlanProblemsTest {
         assertThat(Sample.problemsIn("plan: bare\n"))
                 .containsExactly(
                         "plan.yaml:1: found no \"place:\", expected a block of keys: name, station, near, figures, hourly file, latitude, longitude, height, zone, coldest on record.",
-                        "plan.yaml:1: found no \"outage:\", expected a block of keys: months, lasts, carried, charge at start, keep back, rolling.",
+                        "plan.yaml:1: found no \"outage:\", expected a block of keys: months, lasts, carried, charge at start, keep back, rolling, storm.",
                         "plan.yaml:1: found no \"store room:\", expected where the battery stands: indoors, garage, shed, outdoors.",
                         "plan.yaml:1: found no \"loads:\", expected a list of loads, each with name, runs, draws, supply, essential.",
                         "plan.yaml:1: found no \"money:\", expected a block of keys: at most, small parts, hard-wired loads.",
