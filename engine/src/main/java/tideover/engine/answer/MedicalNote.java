@@ -58,7 +58,7 @@ public record MedicalNote(String load, Medical medical, Gap gap, boolean fed, Wo
             return shortest + otherYears()
                     + " It can end while the grid is still out, so the second plan must be ready from the first hour.";
         }
-        return shortest
+        return shortest + worst.spareWords()
                 + " Nothing walked ended it sooner than asked, which is no promise: weather can be worse, outages longer, and"
                 + " any part can fail. It does not replace the second plan.";
     }

@@ -76,4 +76,15 @@ public record WorstCase(
         }
         return words + (hours < askedHours ? " of " : ", with ") + askedHours + " h asked";
     }
+
+    /** How much longer than asked the shortest lasted, as a sentence; empty where it was not followed to its end. */
+    String spareWords() {
+        double hours = Math.floor(shortestHours() - askedHours);
+        if (shortestHours() >= capHours || hours < 0) {
+            return "";
+        }
+        return hours == 0
+                ? " That leaves less than an hour to spare."
+                : String.format(Locale.ROOT, " That leaves %.0f h to spare.", hours);
+    }
 }

@@ -18,6 +18,7 @@ import tideover.engine.load.SteadyLoad;
 import tideover.engine.load.Supply;
 import tideover.engine.outage.Outage;
 import tideover.engine.outage.Storm;
+import tideover.engine.proof.CarriedShare;
 import tideover.engine.quantity.Series;
 import tideover.engine.rig.Assembly;
 import tideover.engine.rig.Chosen;
@@ -145,6 +146,24 @@ class MedicalAnswerTest {
         assertThat(note.gap().way()).isEqualTo(Gap.Way.BY_HAND);
         assertThat(note.verdict())
                 .isEqualTo("No: this rig has no outlet that feeds breather. It is off from the first moment on.");
+    }
+
+    /** What was only just carried is said to be so. */
+    @Test
+    void whatIsLeftToSpareIsSaid() {
+        CarriedShare all = Objects.requireNonNull(
+                        Advisor.prove(question(GOOD, 0.5, null, IMPORTED), sunny(), OPTIONS, Progress.SILENT)
+                                .rig())
+                .proof()
+                .share();
+        assertThat(lasting(48.4, all)).contains("was 48 h, with 48 h asked. That leaves less than an hour to spare.");
+        assertThat(lasting(53.9, all)).contains("was 53 h, with 48 h asked. That leaves 5 h to spare.");
+        assertThat(lasting(96, all)).contains("was 96 h or more, with 48 h asked. Nothing walked");
+    }
+
+    private static String lasting(double hours, CarriedShare all) {
+        WorstCase worst = new WorstCase(2, 48, 96, hours, Double.NaN, all, all, all, null, null, 3);
+        return new MedicalNote("breather", GOOD, new Gap(300, Gap.Way.BY_HAND), true, worst).verdict();
     }
 
     private static Rig sunny() {
