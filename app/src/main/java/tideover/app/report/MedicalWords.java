@@ -117,7 +117,7 @@ final class MedicalWords {
         if (share != null && failed > 0) {
             failings.add(String.format(
                     Locale.ROOT,
-                    "Of %,d outages walked%s, it ended %,d before their time.",
+                    "Of %,d outages walked%s, it did not last through %,d.",
                     share.outages(),
                     which,
                     failed));

@@ -103,7 +103,7 @@ class MedicalReportTest {
         assertThat(Words.sentence(BROKEN)).startsWith("No: ").contains("first arrange what is missing");
         assertThat(Words.sentence(NOTHING)).startsWith("No: ").contains("first arrange what is missing");
         for (String form : List.of(flat(TextAnswer.of(ENDED, "9.9")), flat(page(ENDED)))) {
-            assertThat(form).contains(String.format(Locale.ROOT, "it ended %,d before their time.", failed));
+            assertThat(form).contains(String.format(Locale.ROOT, "it did not last through %,d.", failed));
         }
         for (Answer answer : List.of(BROKEN, NOTHING)) {
             for (String form : List.of(flat(TextAnswer.of(answer, "9.9")), flat(page(answer)))) {
