@@ -23,7 +23,7 @@ final class FrontFigure {
 
     private FrontFigure(Answer answer, List<Rated> front, Table data) {
         this.front = front;
-        this.target = answer.question().outage().targetShare();
+        this.target = answer.question().asked().targetShare();
         this.currency = answer.question().currency();
         this.winner = answer.rig();
         this.data = data;

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.StringJoiner;
 import tideover.engine.answer.Answer;
+import tideover.engine.answer.MedicalNote;
 import tideover.engine.answer.ProvenRig;
 import tideover.engine.answer.Question;
 import tideover.engine.load.Load;
@@ -43,9 +44,11 @@ public final class HtmlReport {
                 question.about(),
                 place(question.place()),
                 verdict(answer),
-                answer.meets(),
+                answer.meets() && !answer.medical(),
                 failings(answer),
                 Words.sentence(answer),
+                MedicalWords.blocks(answer),
+                answer.medical() ? MedicalNote.MIND : "",
                 answer.weather(),
                 answer.cautions(),
                 answer.rig() == null ? null : ProvenSection.of(answer, answer.rig()),
@@ -70,6 +73,9 @@ public final class HtmlReport {
     }
 
     private static String verdict(Answer answer) {
+        if (answer.medical()) {
+            return MedicalWords.verdict(answer);
+        }
         String target = Words.of100(answer.question().outage().targetShare());
         if (answer.meets()) {
             return "Meets the target: " + target;
@@ -78,6 +84,9 @@ public final class HtmlReport {
     }
 
     private static List<String> failings(Answer answer) {
+        if (answer.medical()) {
+            return MedicalWords.failings(answer);
+        }
         List<String> failings = new ArrayList<>();
         ProvenRig rig = answer.rig();
         double target = answer.question().outage().targetShare();
@@ -128,10 +137,13 @@ public final class HtmlReport {
                 : "";
         return String.format(
                 Locale.ROOT,
-                "To carry %s %s%s. The store is %s %% full when the grid fails; panels are out after %d h.",
+                "To carry %s %s%s.%s The store is %s %% full when the grid fails; panels are out after %d h.",
                 Words.of100(outage.targetShare()),
                 Words.outages(question),
                 budget,
+                question.medical()
+                        ? " Somebody's health hangs on a load, so rigs were asked to carry every outage walked."
+                        : "",
                 Words.percent(outage.chargeAtStart()),
                 outage.panelsOutAfterHours());
     }

@@ -50,7 +50,13 @@ public final class JsonAnswer {
         root.put("weather_source", answer.weather());
         root.set("question", question(answer.question()));
         root.put("answer", Words.sentence(answer));
-        root.put("meets_target", answer.meets());
+        if (answer.medical()) {
+            root.putNull("meets_target");
+        } else {
+            root.put("meets_target", answer.meets());
+        }
+        Json.number(root, "asked_of_rigs_share", answer.question().asked().targetShare());
+        JsonMedical.put(root, answer);
         root.set("rig", answer.rig() == null ? NODES.nullNode() : proven(answer.rig(), answer.question()));
         if (answer.shortlist() != null) {
             Shortlist list = answer.shortlist();

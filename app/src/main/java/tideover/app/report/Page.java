@@ -10,6 +10,8 @@ import org.jspecify.annotations.Nullable;
  * @param place    name and position
  * @param verdict  whether the target is met, in a few words
  * @param failings what keeps it from being met; empty where it is
+ * @param medical  one for each load that somebody's health hangs on
+ * @param mind     what stands beside those; empty where there is none
  * @param proof    null where no rig was proven
  * @param search   null where one given rig was proven
  * @param inputsOf how many inputs are known how well
@@ -23,6 +25,8 @@ public record Page(
         boolean meets,
         List<String> failings,
         String sentence,
+        List<Health> medical,
+        String mind,
         String weather,
         List<String> cautions,
         @Nullable Proven proof,
@@ -34,11 +38,19 @@ public record Page(
         String foot) {
     public Page {
         failings = List.copyOf(failings);
+        medical = List.copyOf(medical);
         cautions = List.copyOf(cautions);
     }
 
     /** A name and what is to be said of it. */
     public record Fact(String name, String words) {}
+
+    /** What is to be said of a load that somebody's health hangs on. */
+    public record Health(String heading, List<Fact> facts) {
+        public Health {
+            facts = List.copyOf(facts);
+        }
+    }
 
     /**
      * What full simulation of one rig gave.

@@ -31,7 +31,7 @@ final class ProvenSection {
         this.answer = answer;
         this.rig = rig;
         this.proof = rig.proof();
-        this.outage = answer.question().outage();
+        this.outage = answer.question().asked();
         this.currency = answer.question().currency();
     }
 

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.answer.Answer;
+import tideover.engine.answer.MedicalNote;
 import tideover.engine.answer.ProvenRig;
 import tideover.engine.answer.Question;
 import tideover.engine.part.Condition;
@@ -46,6 +47,9 @@ public final class TextAnswer {
         line("");
         wrapped("", Words.sentence(answer));
         ProvenRig rig = answer.rig();
+        if (answer.medical()) {
+            medical();
+        }
         if (rig != null) {
             proof(rig);
             parts(rig);
@@ -68,11 +72,28 @@ public final class TextAnswer {
                 version));
     }
 
+    private void medical() {
+        List<String> failings = MedicalWords.failings(answer);
+        if (!failings.isEmpty()) {
+            heading("Why not");
+            failings.forEach(failing -> wrapped("  - ", failing));
+        }
+        for (Page.Health block : MedicalWords.blocks(answer)) {
+            heading(block.heading());
+            block.facts().forEach(fact -> row(fact.name(), fact.words()));
+        }
+        line("");
+        wrapped("  ", MedicalNote.MIND);
+    }
+
     private void proof(ProvenRig rig) {
         Proof proof = rig.proof();
         line("");
-        row("Storm starts", "darkest twentieth of days " + Words.share(proof.darkest(), proof.years()));
-        row("", "coldest twentieth of days " + Words.share(proof.coldest(), proof.years()));
+        // Where somebody's health hangs on it the counts stand above, and no share.
+        if (!answer.medical()) {
+            row("Storm starts", "darkest twentieth of days " + Words.share(proof.darkest(), proof.years()));
+            row("", "coldest twentieth of days " + Words.share(proof.coldest(), proof.years()));
+        }
         row("Hours carried", Words.hoursCarried(proof));
         row("No sun at all", Words.noSun(proof));
         row(
@@ -216,7 +237,7 @@ public final class TextAnswer {
     private List<Rated> aroundTarget(List<Rated> front) {
         int first = 0;
         while (first < front.size()
-                && front.get(first).share() < answer.question().outage().targetShare()) {
+                && front.get(first).share() < answer.question().asked().targetShare()) {
             first++;
         }
         return front.subList(Math.max(0, first - MOST_ROWS / 2), Math.min(front.size(), first + MOST_ROWS / 2));

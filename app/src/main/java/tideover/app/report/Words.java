@@ -27,6 +27,9 @@ public final class Words {
 
     /** The whole answer in one sentence with its number and interval. */
     public static String sentence(Answer answer) {
+        if (answer.medical()) {
+            return MedicalWords.sentence(answer);
+        }
         Question question = answer.question();
         if (answer.rig() == null) {
             return nothing(answer);

@@ -49,6 +49,9 @@ public final class Advisor {
     /** What the confirming years said of each rig asked about, by its id. */
     private final Map<String, CarriedShare> confirmed = new HashMap<>();
 
+    /** The same of their storm starts. */
+    private final Map<String, CarriedShare> stormsConfirmed = new HashMap<>();
+
     private Advisor(Question question, Options options, Progress progress) {
         this.question = question;
         this.options = options;
@@ -95,7 +98,7 @@ public final class Advisor {
                 sky.weather().years(),
                 question.place().meanSolarNoonHour(),
                 options.stepsPerHour(),
-                question.outage(),
+                question.asked(),
                 KeptBound.of(question.loads(), sky.weather(), question.outage().months()),
                 workers);
         // Candidates are judged while the confirming years are drawn: neither knows of the other.
@@ -141,22 +144,23 @@ public final class Advisor {
 
     /** Whether a rig that the screening let through meets the target in the full walk and on other years. */
     private boolean holds(Rig rig) {
-        Outage outage = question.outage();
-        // Only nice-to-have loads that draw on the store can part the walk from the screening.
-        if (outage.keepBack() < 1
-                && prover(sky).share(rig, question.loads(), outage).share() < outage.targetShare()) {
+        Outage outage = question.asked();
+        // Only nice-to-have loads that draw on the store can part the walk from the screening. Where somebody's health
+        // hangs on the answer the screening is not taken at its word.
+        boolean walkedAgain = outage.keepBack() < 1 || question.medical();
+        if (walkedAgain && prover(sky).share(rig, question.loads(), outage).share() < outage.targetShare()) {
             return false;
         }
         if (fallsInStorms(prover(sky), rig)) {
             return false;
         }
         CarriedShare confirmed = confirm(rig);
-        return confirmed == null || confirmed.share() >= outage.targetShare();
+        return (confirmed == null || confirmed.share() >= outage.targetShare()) && holdsInOtherStorms(rig);
     }
 
     /** Whether storms do more than take the grid and the share on their starts is below the target. */
     private boolean fallsInStorms(Prover prover, Rig rig) {
-        Outage outage = question.outage();
+        Outage outage = question.asked();
         return Prover.isStormy(question.loads(), outage)
                 && prover.stormShare(rig, question.loads(), outage).share() < outage.targetShare();
     }
@@ -164,16 +168,40 @@ public final class Advisor {
     private Answer prove(Rig rig) {
         CarriedShare confirmed = confirm(rig);
         ProvenRig proven = proven(rig, confirmed);
-        double target = question.outage().targetShare();
+        double target = question.asked().targetShare();
         StormProof storm = proven.proof().storm();
         boolean meets = proven.proof().share().share() >= target
                 && (storm == null || storm.share().share() >= target)
                 && (confirmed == null || confirmed.share() >= target)
-                && proven.findings().stream().noneMatch(f -> f.verdict() == Verdict.FAIL);
+                && proven.findings().stream().noneMatch(f -> f.verdict() == Verdict.FAIL)
+                && holdsInOtherStorms(rig);
         return answer(null, proven, meets);
     }
 
+    /** Storm starts are walked on other years only where somebody's health hangs on the answer. */
+    private boolean holdsInOtherStorms(Rig rig) {
+        CarriedShare other = question.medical() ? confirmStorms(rig) : null;
+        return other == null || other.share() >= question.asked().targetShare();
+    }
+
+    /** Null where these years cannot be drawn again, or where storms only take the grid. */
+    private @Nullable CarriedShare confirmStorms(Rig rig) {
+        Prover prover = confirmingProver();
+        return prover == null || !Prover.isStormy(question.loads(), question.outage())
+                ? null
+                : stormsConfirmed.computeIfAbsent(
+                        rig.id(), id -> prover.stormShare(rig, question.loads(), question.outage()));
+    }
+
     private @Nullable CarriedShare confirm(Rig rig) {
+        Prover prover = confirmingProver();
+        return prover == null
+                ? null
+                : confirmed.computeIfAbsent(rig.id(), id -> prover.share(rig, question.loads(), question.outage()));
+    }
+
+    /** Of other years; null where the weather cannot be drawn again. */
+    private @Nullable Prover confirmingProver() {
         if (!question.weather().canDrawAgain()) {
             return null;
         }
@@ -181,8 +209,7 @@ public final class Advisor {
         if (confirming == null) {
             confirming = sky(options.confirmSeed(), options.confirmYears());
         }
-        Prover prover = prover(confirming);
-        return confirmed.computeIfAbsent(rig.id(), id -> prover.share(rig, question.loads(), question.outage()));
+        return prover(confirming);
     }
 
     private ProvenRig proven(Rig rig, @Nullable CarriedShare confirmed) {
@@ -208,7 +235,12 @@ public final class Advisor {
                                 question.outage(),
                                 proof.share(),
                                 GeneralDoubts.with(question, rig)),
-                StandbyCost.of(rig, sky.storeRoomDegC().mean()));
+                StandbyCost.of(rig, sky.storeRoomDegC().mean()),
+                question.medical() ? MedicalNote.of(question, rig, worstCase(rig, proof, confirmed)) : List.of());
+    }
+
+    private WorstCase worstCase(Rig rig, Proof proof, @Nullable CarriedShare confirmed) {
+        return WorstCase.of(proof, confirmed, question.medical() ? confirmStorms(rig) : null, options.confirmYears());
     }
 
     /** No trace leaves here that the independent checker has not passed. */

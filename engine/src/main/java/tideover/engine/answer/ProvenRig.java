@@ -18,6 +18,7 @@ import tideover.engine.wiring.Price;
  * @param starts    every start of motors that may come
  * @param doubts    what the unknown does to the share, and what to measure first
  * @param cost      what its batteries cost over the years; null where that cannot be told
+ * @param medical   one for each load that somebody's health hangs on
  */
 public record ProvenRig(
         Rig rig,
@@ -27,8 +28,10 @@ public record ProvenRig(
         @Nullable CarriedShare confirmed,
         List<JudgedStart> starts,
         Doubts doubts,
-        @Nullable StandbyCost cost) {
+        @Nullable StandbyCost cost,
+        List<MedicalNote> medical) {
     public ProvenRig {
+        medical = List.copyOf(medical);
         findings = List.copyOf(findings);
         starts = List.copyOf(starts);
     }

@@ -56,4 +56,17 @@ public record Question(
         notes = List.copyOf(notes);
         cautions = List.copyOf(cautions);
     }
+
+    /** Whether somebody's health hangs on a load. */
+    public boolean medical() {
+        return loads.stream().anyMatch(load -> load.nature().medical() != null);
+    }
+
+    /**
+     * The outage as it is asked of rigs: every one must be carried where somebody's health hangs on a load, whatever share the
+     * plan names.
+     */
+    public Outage asked() {
+        return medical() ? outage.withTarget(1) : outage;
+    }
 }

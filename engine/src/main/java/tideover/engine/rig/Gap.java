@@ -12,17 +12,14 @@ import tideover.engine.why.Basis;
 public record Gap(double seconds, Way way) {
     /**
      * From the moment the power goes until somebody has noticed, walked there and moved the plug, with the rig ready and
-     * switched on, s. Common practice, no source; a trial with a clock is better.
+     * switched on, s. Common practice, no source; a trial with a clock, as the care team allows, is better.
      */
     public static final double BY_HAND_SECONDS = 300;
 
     /** How it gets its power back. */
     public enum Way {
         BY_ITSELF("the rig takes over by itself", Basis.MAKER, "transfer time in the parts file"),
-        BY_HAND(
-                "somebody plugs it over",
-                Basis.COMMON_PRACTICE,
-                "time to notice, go there and plug over; try it with a clock"),
+        BY_HAND("somebody plugs it over", Basis.COMMON_PRACTICE, "time to notice, go there and plug over"),
         NOBODY("nobody is there to plug it over", Basis.YOURS, "the plan"),
         UNPLUGGED("it takes no power", Basis.YOURS, "the plan");
 
@@ -50,14 +47,15 @@ public record Gap(double seconds, Way way) {
     }
 
     /**
-     * Of one load on one rig. Direct current counts as plugged over by hand: that the outlet is on, and the load in it, while
-     * the grid is still there is nowhere told.
+     * Of one load on one rig. What the maker tells is of AC outlets. Direct current counts as plugged over by hand: that the
+     * outlet is on, and the load in it, while the grid is still there is nowhere told. So does what hangs on the wires of the
+     * house, behind a switch that the maker of the rig knows nothing of.
      */
     public static Gap of(Rig rig, Load load, Medical medical) {
         if (!load.plugged()) {
             return new Gap(0, Way.UNPLUGGED);
         }
-        if (load.supply().isAc() && rig.inverter() != null) {
+        if (load.supply().isAc() && !load.nature().hardWired() && rig.inverter() != null) {
             double seconds = rig.inverter().habits().transferSeconds();
             if (!Double.isNaN(seconds)) {
                 return new Gap(seconds, Way.BY_ITSELF);

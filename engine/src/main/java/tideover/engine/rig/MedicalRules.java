@@ -107,8 +107,8 @@ final class MedicalRules {
                 Basis.YOURS,
                 "the plan",
                 medical.hasAlarm()
-                        ? "What tells that %1$s has stopped: %2$s. Try it with the plug pulled, at night and from the bed of"
-                                + " whoever must hear it."
+                        ? "What tells that %1$s has stopped: %2$s. Ask the care team how to try it safely, and whether whoever"
+                                + " must hear it does, asleep."
                         : "Nothing is named that tells when %1$s has stopped: with everybody asleep it could stay off for"
                                 + " hours. Ask its maker for an alarm that works without the mains, and name it in the plan.",
                 name,
@@ -123,7 +123,7 @@ final class MedicalRules {
                 Basis.YOURS,
                 "the plan",
                 medical.someoneAble()
-                        ? "Who acts when %1$s stops: %2$s. Let them do it once, in the dark, before it is needed."
+                        ? "Who acts when %1$s stops: %2$s. Let the care team show them how, before it is needed."
                         : named
                                 ? "%2$s is named to act when %1$s stops, but is not always there and able to. Find somebody who"
                                         + " is, or agree with the care team where to go before the storm."

@@ -70,6 +70,20 @@ class MedicalRulesTest {
                 .isEqualTo(Verdict.PASS);
     }
 
+    /** Behind a switch of the house, of which the maker of the rig tells nothing. */
+    @Test
+    void soIsWhatIsWiredToTheHouse() {
+        Load wired = new SteadyLoad(
+                "lift chair",
+                Invented.MAINS,
+                60,
+                true,
+                new Need.AlwaysOn(),
+                RoomKind.INDOORS,
+                Nature.PLAIN.with(bridging(60)).wired(true, false));
+        assertThat(only(transferring(0), wired).verdict()).isEqualTo(Verdict.FAIL);
+    }
+
     @Test
     void withNobodyAbleAndNothingByItselfItStaysOff() {
         Medical nobody = new Medical(86_400, GOOD.alarm(), "", true, GOOD.secondPlan());
