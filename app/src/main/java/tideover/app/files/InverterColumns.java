@@ -1,6 +1,8 @@
 package tideover.app.files;
 
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.electronics.InverterLoss;
 import tideover.engine.electronics.Wave;
@@ -24,7 +26,9 @@ final class InverterColumns {
             "wave",
             "sleeps_below_w",
             "wakes_by_itself",
-            "restarts_after_flat");
+            "restarts_after_flat",
+            "transfer_s");
+    private static final Pattern THOUSANDTHS = Pattern.compile("([0-9]{1,6}(?:\\.[0-9]{1,6})?) ?(?:ms|msec)");
     private static final List<String> CURVE = List.of("efficiency_half_pct", "efficiency_full_pct");
 
     /** A fitted curve that misses a stated efficiency by more than this is worth a word. */
@@ -224,6 +228,25 @@ final class InverterColumns {
         return new InverterRating.Habits(
                 sleepsBelowW,
                 row.stated("wakes_by_itself", "whether a load that asks again wakes it"),
-                row.stated("restarts_after_flat", "whether it comes back after the battery ran flat"));
+                row.stated("restarts_after_flat", "whether it comes back after the battery ran flat"),
+                transferSeconds());
+    }
+
+    /** Makers tell it in thousandths; copied with that unit, the number alone would be a thousand times too long. */
+    private double transferSeconds() {
+        String what =
+                "seconds for which its outlets are without power when the grid fails while it passes that through";
+        Range range = Range.from(0, 3600).likely(0, 2);
+        Matcher thousandths = THOUSANDTHS.matcher(row.cell("transfer_s"));
+        if (thousandths.matches()) {
+            double seconds = Double.parseDouble(thousandths.group(1)) / 1000;
+            row.problem(
+                    "transfer_s",
+                    Reading.quoted(row.cell("transfer_s")),
+                    what + ", " + range.words("s"),
+                    "Write it in seconds, " + Range.shown(seconds, "") + ".");
+            return Double.NaN;
+        }
+        return row.numberIfAny("transfer_s", what, "s", range);
     }
 }

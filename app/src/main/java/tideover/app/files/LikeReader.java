@@ -77,7 +77,7 @@ final class LikeReader {
         }
         double reckonedW = usual.reckonedW();
         String shown = Range.shown(reckonedW, "W");
-        note("draws", shown);
+        reading.note(name + ": draws", shown, usual.basis(), source(usual, ", which draws " + span(usual)));
         reading.spread(new Spread(
                 name, Spread.Figure.DRAWS, usual.leastW() / reckonedW, usual.mostW() / reckonedW, Spread.Known.GUESS));
         reading.caution(name + ": " + shown + " is " + (usual.medical() ? "the most" : "the usual figure") + " of a "
@@ -162,12 +162,12 @@ final class LikeReader {
 
     private void note(String what, String value) {
         if (usual != null) {
-            reading.note(
-                    name + ": " + what,
-                    value,
-                    usual.basis(),
-                    like.source() + ", like " + usual.word() + ", which draws " + span(usual) + ": " + usual.source());
+            reading.note(name + ": " + what, value, usual.basis(), source(usual, ""));
         }
+    }
+
+    private String source(Usual usual, String range) {
+        return like.source() + ", like " + usual.word() + range + ": " + usual.source();
     }
 
     private static String span(Usual usual) {

@@ -149,6 +149,7 @@ public final class PlanFile {
                 money.allowances(),
                 grammar,
                 parts,
+                reading.spreads().stream().map(spread -> spread.doubt(loads)).toList(),
                 reading.notes(),
                 reading.cautions());
     }

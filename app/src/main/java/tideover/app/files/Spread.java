@@ -1,5 +1,9 @@
 package tideover.app.files;
 
+import java.util.List;
+import tideover.engine.load.Load;
+import tideover.engine.proof.Doubt;
+
 /**
  * How far a figure of a load may be off what is reckoned with.
  *
@@ -40,5 +44,20 @@ record Spread(String load, Figure figure, double leastTimes, double mostTimes, K
         return span.isRange()
                 ? new Spread(load, figure, span.least() / span.middle(), span.most() / span.middle(), known)
                 : new Spread(load, figure, known.leastTimes, known.mostTimes, known);
+    }
+
+    /** The same as the proof takes it. */
+    Doubt doubt(List<Load> loads) {
+        Load named = loads.stream()
+                .filter(one -> one.name().equals(load))
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException("a spread of no load: " + load));
+        Doubt.Kind kind = switch (figure) {
+            case DRAWS -> Doubt.Kind.DRAWS;
+            case FOOD -> Doubt.Kind.FOOD;
+            case INFLOW -> Doubt.Kind.INFLOW;
+            case WALLS -> Doubt.Kind.WALLS;
+        };
+        return Doubt.of(kind, named, Math.min(1, leastTimes), Math.max(1, mostTimes));
     }
 }

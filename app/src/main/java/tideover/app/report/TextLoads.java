@@ -1,5 +1,6 @@
 package tideover.app.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import tideover.engine.load.Start;
@@ -27,9 +28,12 @@ public final class TextLoads {
                     usual.mostW(),
                     start == null ? "-" : String.format(Locale.ROOT, "%.0f", start.va(usual.usualVa()))));
             if (!usual.alsoCalled().isEmpty()) {
-                wrapped(out, "or: ", String.join("; ", usual.alsoCalled()));
+                wrapped(out, "Or: ", String.join("; ", usual.alsoCalled()));
             }
-            wrapped(out, "", traits(usual));
+            wrapped(out, "In use: ", usual.hours() + ".");
+            if (!traits(usual).isEmpty()) {
+                wrapped(out, "Traits: ", traits(usual) + ".");
+            }
             // A source that is memory says so itself.
             String basis = usual.basis() == Basis.FROM_MEMORY
                     ? ""
@@ -42,18 +46,22 @@ public final class TextLoads {
         return out.toString();
     }
 
-    /** Such as "In use: by its float. Power factor 0.65; needs a sine wave; hard-wired." */
+    /** Such as "Power factor 0.65; needs a sine wave; hard-wired."; empty of a plain one. */
     private static String traits(Usual usual) {
-        StringBuilder words =
-                new StringBuilder("In use: ").append(usual.hours()).append('.');
+        List<String> traits = new ArrayList<>();
         if (usual.powerFactor() < 1) {
-            words.append(String.format(Locale.ROOT, " Power factor %.2f", usual.powerFactor()));
-            words.append(usual.needsSine() ? "; needs a sine wave" : "");
-            words.append(usual.hardWired() ? "; hard-wired" : "");
-            words.append(usual.sensesFlame() ? "; may sense its flame" : "");
-            words.append('.');
+            traits.add(String.format(Locale.ROOT, "power factor %.2f", usual.powerFactor()));
         }
-        return words.toString();
+        if (usual.needsSine()) {
+            traits.add("needs a sine wave");
+        }
+        if (usual.hardWired()) {
+            traits.add("hard-wired");
+        }
+        if (usual.sensesFlame()) {
+            traits.add("may sense its flame");
+        }
+        return String.join("; ", traits);
     }
 
     private static void wrapped(StringBuilder out, String lead, String text) {

@@ -282,6 +282,12 @@ public final class Words {
             case "charger-volts" -> "the charger is for other volts than the store's";
             case "charger-current" -> "the charger gives more current than the store takes";
             case "at-hand" -> "more pieces than there are to be had";
+            case "medical-gap" ->
+                "a load that somebody's health hangs on is without power for longer than the person can be";
+            case "medical-alarm" -> "nothing tells when a load has stopped that somebody's health hangs on";
+            case "medical-nobody" -> "nobody able is named who acts when such a load stops";
+            case "medical-second-plan" -> "no second plan is named for such a load";
+            case "medical-nice-to-have" -> "such a load is down as nice to have";
             default -> id;
         };
     }

@@ -63,11 +63,12 @@ class LikeReaderTest {
     void whatIsFilledIsNotedWithRangeAndSource() {
         Question question = read("like: Sump pump 1/3 HP");
         Usual pump = usual("sump pump, 1/3 hp");
-        String source = "plan.yaml:21, like sump pump, 1/3 hp, which draws 332 to 745 W: " + pump.source();
+        String source = "plan.yaml:21, like sump pump, 1/3 hp: " + pump.source();
+        String ranged = source.replace("hp:", "hp, which draws 332 to 745 W:");
 
         assertThat(question.notes())
                 .contains(
-                        new MarginNote("Lamps: draws", "538 W", Basis.FROM_MEMORY, source),
+                        new MarginNote("Lamps: draws", "538 W", Basis.FROM_MEMORY, ranged),
                         new MarginNote("Lamps: power factor", "0.65", Basis.FROM_MEMORY, source),
                         new MarginNote("Lamps: wave it needs", "sine", Basis.FROM_MEMORY, source),
                         new MarginNote(

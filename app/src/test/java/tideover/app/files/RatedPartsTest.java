@@ -98,6 +98,7 @@ class RatedPartsTest {
                     Map.entry("sleeps_below_w", "6"),
                     Map.entry("wakes_by_itself", "no"),
                     Map.entry("restarts_after_flat", "yes"),
+                    Map.entry("transfer_s", "0.02"),
                     Map.entry("outlets", "2x 120 V AC 60 Hz NEMA 5-15 1200 W")));
     private static final String CHARGER = row(
             "charger",
@@ -281,7 +282,7 @@ class RatedPartsTest {
                         new Surge(2400, 5),
                         new InverterRating.Window(10.5, 12.3, 15.5),
                         Wave.SINE,
-                        new InverterRating.Habits(6, Stated.NO, Stated.YES)));
+                        new InverterRating.Habits(6, Stated.NO, Stated.YES, 0.02)));
         assertThat(rating.loss().efficiency(600)).isCloseTo(0.93, offset(1e-9));
         assertThat(rating.loss().efficiency(1200)).isCloseTo(0.89, offset(1e-9));
         assertThat(((Inverter) read(Sample.bent(INVERTER, "wave", "modified")))
@@ -595,6 +596,12 @@ class RatedPartsTest {
                         "restarts_after_flat",
                         "1",
                         "restarts_after_flat: found \"1\", expected whether it comes back after the battery ran flat: yes, no, unknown."),
+                slip(
+                        INVERTER,
+                        "transfer_s",
+                        "20 ms",
+                        "transfer_s: found \"20 ms\", expected seconds for which its outlets are without power when the grid"
+                                + " fails while it passes that through, from 0 s to 3600 s. Write it in seconds, 0.02."),
                 // the charger
                 slip(
                         CHARGER,
@@ -780,6 +787,11 @@ class RatedPartsTest {
                         "sleeps_below_w",
                         "100",
                         "sleeps_below_w: 100 W is taken, but is unlikely (most lie within 0 W to 60 W)."),
+                slip(
+                        INVERTER,
+                        "transfer_s",
+                        "20",
+                        "transfer_s: 20 s is taken, but is unlikely (most lie within 0 s to 2 s)."),
                 slip(
                         CHARGER,
                         "charger_a",

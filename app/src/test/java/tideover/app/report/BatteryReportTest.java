@@ -222,6 +222,7 @@ class BatteryReportTest {
                 new Grammar(2, 2),
                 new Invented(5).parts(),
                 List.of(),
+                List.of(),
                 List.of());
     }
 }

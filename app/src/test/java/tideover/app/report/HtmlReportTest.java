@@ -294,6 +294,7 @@ class HtmlReportTest {
                 new Allowances(0, 3_500, 9_000),
                 new Grammar(2, 2),
                 new Invented(5).parts(),
+                List.of(),
                 List.of(new MarginNote("draw " + HOSTILE, "9 W", Basis.GUESS, "plan " + HOSTILE)),
                 List.of("mind " + HOSTILE));
     }
@@ -325,6 +326,7 @@ class HtmlReportTest {
                 q.allowances(),
                 q.grammar(),
                 q.parts(),
+                List.of(),
                 q.notes(),
                 q.cautions());
     }
@@ -347,6 +349,7 @@ class HtmlReportTest {
                 q.allowances(),
                 new Grammar(1, 1),
                 q.parts(),
+                List.of(),
                 q.notes(),
                 q.cautions());
     }

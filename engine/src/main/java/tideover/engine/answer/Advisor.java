@@ -11,6 +11,7 @@ import tideover.engine.proof.KeptBound;
 import tideover.engine.proof.PlaneWeather;
 import tideover.engine.proof.Proof;
 import tideover.engine.proof.Prover;
+import tideover.engine.proof.StormProof;
 import tideover.engine.proof.Trace;
 import tideover.engine.proof.TraceChecker;
 import tideover.engine.quantity.Series;
@@ -146,15 +147,27 @@ public final class Advisor {
                 && prover(sky).share(rig, question.loads(), outage).share() < outage.targetShare()) {
             return false;
         }
+        if (fallsInStorms(prover(sky), rig)) {
+            return false;
+        }
         CarriedShare confirmed = confirm(rig);
         return confirmed == null || confirmed.share() >= outage.targetShare();
+    }
+
+    /** Whether storms do more than take the grid and the share on their starts is below the target. */
+    private boolean fallsInStorms(Prover prover, Rig rig) {
+        Outage outage = question.outage();
+        return Prover.isStormy(question.loads(), outage)
+                && prover.stormShare(rig, question.loads(), outage).share() < outage.targetShare();
     }
 
     private Answer prove(Rig rig) {
         CarriedShare confirmed = confirm(rig);
         ProvenRig proven = proven(rig, confirmed);
         double target = question.outage().targetShare();
+        StormProof storm = proven.proof().storm();
         boolean meets = proven.proof().share().share() >= target
+                && (storm == null || storm.share().share() >= target)
                 && (confirmed == null || confirmed.share() >= target)
                 && proven.findings().stream().noneMatch(f -> f.verdict() == Verdict.FAIL);
         return answer(null, proven, meets);
@@ -177,6 +190,9 @@ public final class Advisor {
         Proof proof = prover(sky).prove(rig, question.loads(), question.outage());
         checked(proof.worst(), rig);
         checked(proof.median(), rig);
+        if (proof.storm() != null) {
+            checked(proof.storm().worst(), rig);
+        }
         List<Finding> findings = RuleBook.findings(rig, question.loads(), site(question));
         return new ProvenRig(
                 rig,
@@ -185,6 +201,13 @@ public final class Advisor {
                 proof,
                 confirmed,
                 JudgedStart.of(rig, question.loads()),
+                prover(sky)
+                        .doubts(
+                                rig,
+                                question.loads(),
+                                question.outage(),
+                                proof.share(),
+                                GeneralDoubts.with(question, rig)),
                 StandbyCost.of(rig, sky.storeRoomDegC().mean()));
     }
 

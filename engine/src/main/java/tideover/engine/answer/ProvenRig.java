@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.proof.CarriedShare;
+import tideover.engine.proof.Doubts;
 import tideover.engine.proof.Proof;
 import tideover.engine.rig.Rig;
 import tideover.engine.why.Finding;
@@ -15,6 +16,7 @@ import tideover.engine.wiring.Price;
  * @param findings  what the rule book says of it
  * @param confirmed the carried share on the confirming seed; null where the weather cannot be drawn again
  * @param starts    every start of motors that may come
+ * @param doubts    what the unknown does to the share, and what to measure first
  * @param cost      what its batteries cost over the years; null where that cannot be told
  */
 public record ProvenRig(
@@ -24,6 +26,7 @@ public record ProvenRig(
         Proof proof,
         @Nullable CarriedShare confirmed,
         List<JudgedStart> starts,
+        Doubts doubts,
         @Nullable StandbyCost cost) {
     public ProvenRig {
         findings = List.copyOf(findings);

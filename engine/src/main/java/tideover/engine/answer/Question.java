@@ -5,6 +5,7 @@ import java.util.OptionalLong;
 import tideover.engine.load.Load;
 import tideover.engine.outage.Outage;
 import tideover.engine.part.Part;
+import tideover.engine.proof.Doubt;
 import tideover.engine.search.Grammar;
 import tideover.engine.site.Place;
 import tideover.engine.site.RoomKind;
@@ -24,6 +25,7 @@ import tideover.engine.wiring.Allowances;
  * @param sleptIn     whether somebody sleeps in that room
  * @param currency    of every price, three letters
  * @param parts       all that may be bought, ids unique
+ * @param doubts      how far the loads' figures may be off
  * @param notes       where each figure of the plan comes from, in the plan's order
  * @param cautions    what the reading found unlikely but possible
  */
@@ -44,11 +46,13 @@ public record Question(
         Allowances allowances,
         Grammar grammar,
         List<Part> parts,
+        List<Doubt> doubts,
         List<MarginNote> notes,
         List<String> cautions) {
     public Question {
         loads = List.copyOf(loads);
         parts = List.copyOf(parts);
+        doubts = List.copyOf(doubts);
         notes = List.copyOf(notes);
         cautions = List.copyOf(cautions);
     }

@@ -244,6 +244,14 @@ public record ColdBox(
                 contents);
     }
 
+    /** With a compressor so many times as large, and no better or worse. */
+    public ColdBox drawing(double times) {
+        Compressor changed =
+                compressor == null ? null : new Compressor(compressor.runningW() * times, compressor.atRoomDegC());
+        return new ColdBox(
+                kind, litres, wallWPerK, airWhPerK, setDegC, bandK, changed, defrost, openingsPerDay, contents);
+    }
+
     public ColdBox withOpenings(double perDay) {
         return new ColdBox(kind, litres, wallWPerK, airWhPerK, setDegC, bandK, compressor, defrost, perDay, contents);
     }

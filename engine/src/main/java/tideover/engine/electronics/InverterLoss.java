@@ -78,6 +78,10 @@ public record InverterLoss(double standingW, double share, double perW) {
     }
 
     public InverterLoss withoutStanding() {
-        return new InverterLoss(0, share, perW);
+        return withStanding(0);
+    }
+
+    public InverterLoss withStanding(double watts) {
+        return new InverterLoss(watts, share, perW);
     }
 }

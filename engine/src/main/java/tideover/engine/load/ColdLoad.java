@@ -91,6 +91,11 @@ public record ColdLoad(
         return need instanceof Need.Band ? Double.POSITIVE_INFINITY : AgencyHours.of(box);
     }
 
+    @Override
+    public ColdLoad drawing(double times) {
+        return with(box.drawing(times));
+    }
+
     public ColdLoad with(ColdBox changed) {
         return new ColdLoad(name, supply, changed, need, duty, chilledToDegC, room, nature);
     }

@@ -42,6 +42,11 @@ public record HeatLoad(
             Require.within(0, 30, "setDegC", setDegC, "degC");
             Require.within(0.1, 5, "bandK", bandK, "K");
         }
+
+        /** With walls that let so many times the heat through: it is held less warm and cools sooner. */
+        public Home leakier(double times) {
+            return new Home(liftK / times, tauHours / times, setDegC, bandK);
+        }
     }
 
     public HeatLoad {
@@ -76,6 +81,11 @@ public record HeatLoad(
     public double wantedWhPerDay() {
         double share = Math.max(0, Math.min(1, (home.setDegC() - Home.GAIN_K) / home.liftK()));
         return 24 * (standbyW + (runningW - standbyW) * share);
+    }
+
+    @Override
+    public HeatLoad drawing(double times) {
+        return new HeatLoad(name, supply, runningW * times, standbyW * times, home, limit, room, nature);
     }
 
     public HeatLoad with(Home changed) {

@@ -54,6 +54,9 @@ public sealed interface Load permits SteadyLoad, TimedLoad, ColdLoad, PitLoad, H
      */
     List<DayWindow> onHours(double noonHour);
 
+    /** The same with so many times its draw; of what switches itself, of what it draws while it runs. */
+    Load drawing(double times);
+
     /** Mean draw over a stretch of the day, in W. */
     default double wantedW(double startHour, double lengthHours, double noonHour) {
         double hours = 0;

@@ -15,4 +15,17 @@ public record Medical(double bridgeSeconds, String alarm, String whoActs, boolea
     public Medical {
         Require.within(0, 86400 * 60.0, "bridgeSeconds", bridgeSeconds, "s");
     }
+
+    /** Whether somebody is named who is always there and able to act. */
+    public boolean someoneAble() {
+        return ableToAct && !whoActs.isBlank();
+    }
+
+    public boolean hasAlarm() {
+        return !alarm.isBlank();
+    }
+
+    public boolean hasSecondPlan() {
+        return !secondPlan.isBlank();
+    }
 }

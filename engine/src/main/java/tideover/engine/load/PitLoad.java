@@ -103,6 +103,11 @@ public record PitLoad(
         return 24 * runningW * inflow.usualLPerH() / pumpedLPerH;
     }
 
+    @Override
+    public PitLoad drawing(double times) {
+        return new PitLoad(name, supply, runningW * times, pit, inflow, pumpedLPerH, room, nature);
+    }
+
     public PitLoad with(Inflow changed) {
         return new PitLoad(
                 name,

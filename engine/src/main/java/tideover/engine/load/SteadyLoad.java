@@ -19,6 +19,11 @@ public record SteadyLoad(
     }
 
     @Override
+    public SteadyLoad drawing(double times) {
+        return new SteadyLoad(name, supply, runningW * times, essential, need, room, nature);
+    }
+
+    @Override
     public List<DayWindow> onHours(double noonHour) {
         return List.of(need instanceof Need.HoursInWindow some ? some.nearest(noonHour) : DayWindow.ALL_DAY);
     }

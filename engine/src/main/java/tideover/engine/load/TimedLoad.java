@@ -47,6 +47,11 @@ public record TimedLoad(
     }
 
     @Override
+    public TimedLoad drawing(double times) {
+        return new TimedLoad(name, supply, runningW * times, essential, windows, room, nature);
+    }
+
+    @Override
     public List<DayWindow> onHours(double noonHour) {
         return windows;
     }

@@ -33,6 +33,10 @@ public record InverterRating(
                 Habits.UNKNOWN);
     }
 
+    public InverterRating with(InverterLoss changed) {
+        return new InverterRating(ratedW, changed, inputV, surge, window, wave, habits);
+    }
+
     /** Draw whenever it is on, W. */
     public double standingW() {
         return loss.standingW();
@@ -81,14 +85,28 @@ public record InverterRating(
      * @param sleepsBelowW       AC watts below which it puts itself to sleep; 0: never; NaN: not told
      * @param wakesByItself      whether a load that asks again wakes it
      * @param restartsAfterFlat  whether it comes back once a battery that ran flat is charged; if not, a button must be pressed
+     * @param transferSeconds    how long its AC outlets are without power when the grid fails while it is plugged in and
+     *                           passes the grid's power through; NaN: not told, or it passes none through
      */
-    public record Habits(double sleepsBelowW, Stated wakesByItself, Stated restartsAfterFlat) {
+    public record Habits(double sleepsBelowW, Stated wakesByItself, Stated restartsAfterFlat, double transferSeconds) {
         public static final Habits UNKNOWN = new Habits(Double.NaN, Stated.UNKNOWN, Stated.UNKNOWN);
 
         public Habits {
             if (!Double.isNaN(sleepsBelowW)) {
                 Require.atLeast(0, "sleepsBelowW", sleepsBelowW, "W");
             }
+            if (!Double.isNaN(transferSeconds)) {
+                Require.within(0, 3600, "transferSeconds", transferSeconds, "s");
+            }
+        }
+
+        /** Of one that is not known to pass the grid's power through. */
+        public Habits(double sleepsBelowW, Stated wakesByItself, Stated restartsAfterFlat) {
+            this(sleepsBelowW, wakesByItself, restartsAfterFlat, Double.NaN);
+        }
+
+        public Habits transferring(double seconds) {
+            return new Habits(sleepsBelowW, wakesByItself, restartsAfterFlat, seconds);
         }
     }
 }

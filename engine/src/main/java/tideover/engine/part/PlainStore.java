@@ -29,6 +29,12 @@ public record PlainStore(
         Require.above(0, "maxDischargeA", maxDischargeA, "A");
     }
 
+    /** The same of another size. */
+    public PlainStore times(double factor) {
+        return new PlainStore(
+                usableWh * factor, chargeEfficiency, dischargeEfficiency, nominalV, maxChargeA, maxDischargeA);
+    }
+
     @Override
     public PlainStore bank(int series, int parallel) {
         return new PlainStore(

@@ -1,6 +1,5 @@
 package tideover.engine.proof;
 
-import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.quantity.Series;
 
@@ -18,8 +17,13 @@ final class CellFlows {
     double[] arrayW = {};
     final CellClimate.Hours climate = new CellClimate.Hours();
 
-    /** Amps of the whole array held at even steps of store volts; empty where the controller seeks the best point. */
-    double[][] heldA = {};
+    /** Amps of the whole array held at even steps of store volts, the steps of one hour side by side. */
+    private double[] heldA = {};
+
+    private final int heldSteps;
+    private final double leastV;
+    private final double perStepV;
+    private final double lastPlace;
 
     private final Series sunPerRatedW;
     private final double arrayRatedW;
@@ -41,6 +45,10 @@ final class CellFlows {
         this.arrayRatedW = arrayRatedW;
         this.climateOfYears = climateOfYears;
         this.held = held;
+        this.heldSteps = held == null ? 0 : held.amps().size();
+        this.leastV = held == null ? 0 : held.leastV();
+        this.perStepV = held == null ? 0 : 1 / held.stepV();
+        this.lastPlace = heldSteps - 1.000001;
     }
 
     void fill(Stretch stretch) {
@@ -52,12 +60,13 @@ final class CellFlows {
         }
         climateOfYears.fill(first, hours, climate);
         if (held != null) {
-            if (heldA.length == 0) {
-                heldA = new double[held.amps().size()][];
-                Arrays.fill(heldA, new double[0]);
-            }
-            for (int i = 0; i < heldA.length; i++) {
-                heldA[i] = copy(held.amps().get(i), first, hours, heldA[i]);
+            heldA = heldA.length == hours * heldSteps ? heldA : new double[hours * heldSteps];
+            double[] oneStep = new double[hours];
+            for (int i = 0; i < heldSteps; i++) {
+                held.amps().get(i).copyRound(first, oneStep);
+                for (int hour = 0; hour < hours; hour++) {
+                    heldA[hour * heldSteps + i] = oneStep[hour];
+                }
             }
         }
     }
@@ -73,9 +82,10 @@ final class CellFlows {
         if (held == null) {
             return 0;
         }
-        double place = Math.max(0, Math.min(heldA.length - 1.000001, (volts - held.leastV()) / held.stepV()));
+        double place = Math.max(0, Math.min(lastPlace, (volts - leastV) * perStepV));
         int i = (int) place;
-        double lower = heldA[i][hour];
-        return lower + (place - i) * (heldA[i + 1][hour] - lower);
+        int at = hour * heldSteps + i;
+        double lower = heldA[at];
+        return lower + (place - i) * (heldA[at + 1] - lower);
     }
 }

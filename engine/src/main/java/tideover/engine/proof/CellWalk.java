@@ -42,6 +42,8 @@ final class CellWalk implements Walk {
     private final WellStep whole;
     private final double absorbedInStep;
     private final double boundFullWh;
+    private final double perFirstWh;
+    private final double perFullWh;
     private final double tinyWh;
     private final double keepWh;
     private final double chargeAtStart;
@@ -92,7 +94,8 @@ final class CellWalk implements Walk {
             Outage outage,
             boolean niceWanted,
             Kept kept,
-            boolean storm) {
+            boolean storm,
+            boolean looked) {
         this.flows = flows;
         this.climate = flows.climate;
         this.rig = rig;
@@ -102,6 +105,8 @@ final class CellWalk implements Walk {
         this.whole = rig.wells.step(flows.stepHours);
         this.absorbedInStep = rig.wells.absorbed(1, flows.stepHours);
         this.boundFullWh = rig.fullWh - rig.firstWh;
+        this.perFirstWh = 1 / rig.firstWh;
+        this.perFullWh = 1 / rig.fullWh;
         this.tinyWh = BREATH * rig.fullWh;
         this.keepWh = outage.keepBack() * rig.fullWh;
         this.chargeAtStart = outage.chargeAtStart();
@@ -109,7 +114,7 @@ final class CellWalk implements Walk {
         this.niceWanted = niceWanted;
         this.niceTouchesStore = outage.keepBack() < 1;
         this.kept = kept;
-        this.keepers = kept.keepers(storm);
+        this.keepers = kept.keepers(storm, looked);
         this.keptWh = new double[keepers.length];
         this.fed = new boolean[keepers.length];
         for (int k = 0; k < keepers.length; k++) {
@@ -244,7 +249,7 @@ final class CellWalk implements Walk {
                 }
             }
             double drawnW = clockW + keptBusW;
-            double fill = firstWh / rig.firstWh;
+            double fill = firstWh * perFirstWh;
             openV = CellRig.at(rig.openV, fill);
             ohm = climate.ohm[hour] * CellRig.at(rig.ohmTimes, fill) + rig.leadOhm;
             double offeredW = offeredW(arrayW, drawnW);
@@ -309,7 +314,7 @@ final class CellWalk implements Walk {
             fail(Ending.FROZEN, gridOn);
         }
         if (off && !dead && (rig.comesBack || gridOn)) {
-            double volts = CellRig.at(rig.openV, firstWh / rig.firstWh);
+            double volts = CellRig.at(rig.openV, firstWh * perFirstWh);
             off = volts < rig.againV || firstWh <= climate.floorWh[hour];
         }
         if (off) {
@@ -426,8 +431,8 @@ final class CellWalk implements Walk {
             return 0;
         }
         // Held at the store's volts, which its own current lifts: one look ahead is enough.
-        double netA = flows.heldA(hour, openV) - drawnW / openV;
-        double volts = Math.min(climate.absorbV[hour], openV + netA * ohm);
+        double netW = flows.heldA(hour, openV) * openV - drawnW;
+        double volts = Math.min(climate.absorbV[hour], openV + netW * ohm / openV);
         return Math.min(arrayW, rig.controllerEff * volts * flows.heldA(hour, volts));
     }
 
@@ -457,7 +462,7 @@ final class CellWalk implements Walk {
             niceTakenW = Math.min(niceW, spareW);
             forStoreW = spareW - niceTakenW;
         }
-        double efficiency = CellRig.at(rig.chargeEff, all / rig.fullWh);
+        double efficiency = CellRig.at(rig.chargeEff, all * perFullWh);
         double mostA = dead || (off && !rig.sunRevives) ? 0 : climate.chargeA[hour];
         if (ohm > 0) {
             mostA = Math.max(0, Math.min(mostA, (climate.absorbV[hour] - openV) / ohm));
@@ -548,7 +553,7 @@ final class CellWalk implements Walk {
         }
         double first = after(firstWh, all, takenW, span);
         double least = climate.floorWh[hour];
-        if (rig.offV > 0 && CellRig.at(rig.openV, first / rig.firstWh) - amps * ohm < rig.offV) {
+        if (rig.offV > 0 && CellRig.at(rig.openV, first * perFirstWh) - amps * ohm < rig.offV) {
             double fill = rig.fillAt(rig.offV + wantedW / rig.offV * ohm);
             least = Math.max(least, Math.min(fill * rig.firstWh, firstWh));
         }

@@ -196,12 +196,17 @@ final class ColdKeeper implements Keeper {
                 heatWh[i] = Math.min(heatWh[i], lumps[i].heatWh(load.chilledToDegC()));
             }
         }
-        balanceWh = -heldWh();
-        readTemperatures();
+        restored();
         darkHours = 0;
         hoursAbove = 0;
         broken = null;
         ran = false;
+    }
+
+    @Override
+    public void restored() {
+        balanceWh = -heldWh();
+        readTemperatures();
     }
 
     private double heldWh() {
@@ -260,8 +265,18 @@ final class ColdKeeper implements Keeper {
     }
 
     @Override
+    public boolean motor() {
+        return allowed && on && !defrosting();
+    }
+
+    @Override
     public boolean starting() {
-        return allowed && on && !ran && !defrosting();
+        return motor() && !ran;
+    }
+
+    @Override
+    public boolean uneasy() {
+        return lumpDegC[0] > mostDegC || lumpDegC[0] < leastDegC || (mayNotThaw && heatWh[0] > 0);
     }
 
     /** Where the air would come to rest, degC. */

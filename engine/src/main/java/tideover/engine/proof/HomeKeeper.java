@@ -73,6 +73,21 @@ final class HomeKeeper implements Keeper {
     }
 
     @Override
+    public boolean motor() {
+        return on;
+    }
+
+    @Override
+    public boolean uneasy() {
+        return degC < load.limit().limitDegC();
+    }
+
+    @Override
+    public void restored() {
+        balanceKh = -load.home().tauHours() * degC;
+    }
+
+    @Override
     public boolean starting() {
         return on && !ran;
     }

@@ -28,6 +28,9 @@ interface Keeper {
     /** Watts at its plug from now on, were there power. */
     double plugW();
 
+    /** Whether its motor runs from now on, were there power. */
+    boolean motor();
+
     /** Whether it would start its motor now. */
     boolean starting();
 
@@ -46,6 +49,9 @@ interface Keeper {
     @Nullable
     Ending broken();
 
+    /** Whether what it keeps is outside its limits now. */
+    boolean uneasy();
+
     /** What it keeps: mean temperature of the contents or the room, degC, or litres in the pit. */
     double kept();
 
@@ -61,4 +67,7 @@ interface Keeper {
     void save(double[] figures, int from);
 
     void restore(double[] figures, int from);
+
+    /** Told once its figures were put back in the middle of a life: its books begin here. */
+    void restored();
 }

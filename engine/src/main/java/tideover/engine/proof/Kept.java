@@ -33,9 +33,12 @@ record Kept(List<One> all, InverterLoss loss, double standingW) {
         }
     }
 
-    /** Makes a keeper that belongs to one thread. */
+    /**
+     * Makes a keeper that belongs to one thread; one that is not looked into may live on its tape while it gets all it asks
+     * for.
+     */
     interface Maker {
-        Keeper keeper(boolean storm);
+        Keeper keeper(boolean storm, boolean looked);
     }
 
     private static final InverterLoss NO_INVERTER = new InverterLoss(0, 0, 0);
@@ -78,14 +81,21 @@ record Kept(List<One> all, InverterLoss loss, double standingW) {
         if (load instanceof ColdLoad cold) {
             GridLife life = shelf.life(cold, stepsPerHour);
             Series roomDegC = shelf.roomDegC(cold.room());
-            return storm -> new ColdKeeper(cold, roomDegC, life, stepsPerHour, storm);
+            return (storm, looked) -> {
+                Keeper keeper = new ColdKeeper(cold, roomDegC, life, stepsPerHour, storm);
+                boolean otherwise = cold.heldBack() || (storm && !Double.isNaN(cold.chilledToDegC()));
+                return looked || otherwise ? keeper : new Follower(keeper, life, stepsPerHour);
+            };
         }
         if (load instanceof HeatLoad heat) {
             GridLife life = shelf.life(heat, stepsPerHour);
             Series outdoorDegC = shelf.outdoorDegC();
-            return storm -> new HomeKeeper(heat, outdoorDegC, life, stepsPerHour);
+            return (storm, looked) -> {
+                Keeper keeper = new HomeKeeper(heat, outdoorDegC, life, stepsPerHour);
+                return looked ? keeper : new Follower(keeper, life, stepsPerHour);
+            };
         }
-        return storm -> new PitKeeper((PitLoad) load, stepsPerHour, storm);
+        return (storm, looked) -> new PitKeeper((PitLoad) load, stepsPerHour, storm);
     }
 
     boolean isEmpty() {
@@ -96,7 +106,7 @@ record Kept(List<One> all, InverterLoss loss, double standingW) {
         return new Kept(all, loss.withoutStanding(), 0);
     }
 
-    Keeper[] keepers(boolean storm) {
-        return all.stream().map(one -> one.maker().keeper(storm)).toArray(Keeper[]::new);
+    Keeper[] keepers(boolean storm, boolean looked) {
+        return all.stream().map(one -> one.maker().keeper(storm, looked)).toArray(Keeper[]::new);
     }
 }

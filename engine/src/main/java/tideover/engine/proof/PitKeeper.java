@@ -53,6 +53,21 @@ final class PitKeeper implements Keeper {
     }
 
     @Override
+    public boolean motor() {
+        return on;
+    }
+
+    @Override
+    public boolean uneasy() {
+        return flooded;
+    }
+
+    @Override
+    public void restored() {
+        balanceL = -litres;
+    }
+
+    @Override
     public boolean starting() {
         return on && !ran;
     }

@@ -16,6 +16,11 @@ import tideover.engine.sun.SunYear;
  * @param coveredHours hours with snow on the panels
  */
 public record PlaneWeather(Series planeWm2, Series airDegC, int coveredHours) {
+    /** The first hours alone; the count of covered hours stays that of all. */
+    PlaneWeather first(int hours) {
+        return new PlaneWeather(planeWm2.first(hours), airDegC.first(hours), coveredHours);
+    }
+
     /** @param snow whether snow may lie on the panels */
     public static PlaneWeather of(Weather weather, SunYear sun, PanelMount mount, boolean snow) {
         PlaneYear plane = sun.onto(mount);

@@ -30,11 +30,17 @@ public final class Prover {
     private static final int NO_SUN_CAP_HOURS = 60 * 24;
     private static final int WEEKS_A_ROUND = 16;
     private static final int CELL_STRIDE = 3;
+
+    /** Doubts are followed through so many of the weather years, at every so many-th start hour. */
+    private static final int DOUBT_YEARS = 10;
+
+    private static final int DOUBT_STRIDE = 7;
     private static final List<Integer> WHOLE_YEAR =
             IntStream.range(0, 12).boxed().toList();
 
     private final Weather weather;
     private final PlaneWeather plane;
+    private final Series roomDegC;
     private final YearsShelf shelf;
     private final double noonHour;
     private final int stepsPerHour;
@@ -57,6 +63,7 @@ public final class Prover {
             Workers workers) {
         this.weather = weather;
         this.plane = plane;
+        this.roomDegC = roomDegC;
         this.shelf = new YearsShelf(weather, plane, roomDegC);
         this.noonHour = noonHour;
         this.stepsPerHour = stepsPerHour;
@@ -181,6 +188,27 @@ public final class Prover {
         Outage outage = setup.outage();
         return shareWhere(walkAll(bare, outage.months(), outage.hours()), outage, day -> true)
                 .share();
+    }
+
+    /** A rig with its loads, in a sky of so many times the sun. */
+    record Case(Rig rig, List<Load> loads, Outage outage, double sunTimes) {}
+
+    /** What the unknown does to a share found by {@link #prove}. */
+    public Doubts doubts(Rig rig, List<Load> loads, Outage outage, CarriedShare proven, List<Doubt> doubts) {
+        Weather some = weather.firstYears(DOUBT_YEARS);
+        Prover prover = new Prover(
+                some, plane.first(some.hours()), roomDegC.first(some.hours()), noonHour, stepsPerHour, seed, workers);
+        int capHours = proven.share() < 1 ? outage.hours() : CAP_TIMES * outage.hours();
+        return Doubts.of(prover, rig, new Case(rig, loads, outage, 1), proven, doubts, seed, capHours);
+    }
+
+    /** As the other, for a case among many alike. */
+    double[] score(Case one, int capHours) {
+        // Once with the shelf itself, so that what all cases share is worked out once.
+        setup(one.rig(), List.of(), one.outage());
+        Setup setup = Setup.of(one.rig(), one.loads(), shelf.passing(), noonHour, stepsPerHour, one.outage());
+        return score(
+                walkAll(setup.withSun(one.sunTimes()), one.outage().months(), capHours, DOUBT_STRIDE), one.outage());
     }
 
     /** One outage, step by step, from any hour of the weather years. */
@@ -362,7 +390,7 @@ public final class Prover {
     private Trace trace(Setup setup, int startHour) {
         int hours = setup.outage().hours();
         int midnight = startHour - startHour % 24;
-        Walk walk = setup.walks(hours).get();
+        Walk walk = setup.walks(hours, true).get();
         walk.onto(new Stretch(midnight, 24, hours));
         Setup.Cells cells = setup.cells();
         Series batteryDegC = cells == null ? setup.roomDegC() : cells.warmth().degC();

@@ -107,8 +107,7 @@ record Setup(
         ControllerRating controller = rig.controller();
         HeldArray held = null;
         if (rig.panel() != null && controller != null && controller.tracking() == Tracking.AT_STORE_VOLTS) {
-            held = HeldArray.of(
-                    shelf.plane(),
+            held = shelf.held(
                     rig.panel(),
                     rig.panelsInSeries(),
                     rig.panelStrings(),
@@ -141,6 +140,11 @@ record Setup(
      * @param capHours the longest that they will be asked to follow
      */
     Supplier<Walk> walks(int capHours) {
+        return walks(capHours, false);
+    }
+
+    /** @param looked whether what switches itself is looked into on the way */
+    Supplier<Walk> walks(int capHours, boolean looked) {
         if (cells == null && !outage.isHelped() && kept.isEmpty()) {
             return () -> new PlainWalk(figures, demand, sunPerRatedW, outage);
         }
@@ -162,7 +166,8 @@ record Setup(
                 outage,
                 niceWanted,
                 kept,
-                storm);
+                storm,
+                looked);
     }
 
     Setup with(RigFigures changed) {
@@ -183,6 +188,16 @@ record Setup(
 
     Setup with(Kept changed) {
         return new Setup(rig, figures, demand, inverterLeftOn, sunPerRatedW, roomDegC, outage, cells, changed, storm);
+    }
+
+    /** With so many times the sun. */
+    Setup withSun(double times) {
+        Cells sunny = cells;
+        if (sunny != null && sunny.held() != null) {
+            sunny = sunny.with(sunny.held().times(times));
+        }
+        return new Setup(
+                rig, figures, demand, inverterLeftOn, sunPerRatedW.times(times), roomDegC, outage, sunny, kept, storm);
     }
 
     /** The same in a storm. */

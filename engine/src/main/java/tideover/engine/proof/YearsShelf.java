@@ -9,6 +9,7 @@ import tideover.engine.load.ColdLoad;
 import tideover.engine.load.Duty;
 import tideover.engine.load.HeatLoad;
 import tideover.engine.load.Load;
+import tideover.engine.part.Panel;
 import tideover.engine.part.RatedStore;
 import tideover.engine.quantity.Series;
 import tideover.engine.rig.Rig;
@@ -25,6 +26,7 @@ final class YearsShelf {
     private final Series roomDegC;
     private final Weather weather;
     private final Map<RoomKind, Series> rooms = new HashMap<>();
+    private final Map<Held, HeldArray> arrays = new HashMap<>();
     private final Map<Lived, GridLife> lives = new HashMap<>();
     private final Map<Bounded, KeptBound> bounds = new HashMap<>();
     private final Map<ArraySun, Series> suns = new HashMap<>();
@@ -35,6 +37,27 @@ final class YearsShelf {
         this.weather = weather;
         this.plane = plane;
         this.roomDegC = roomDegC;
+    }
+
+    /** Shares what does not depend on loads; lives learnt there are forgotten with it. */
+    YearsShelf passing() {
+        YearsShelf shelf = new YearsShelf(weather, plane, roomDegC);
+        shelf.rooms.putAll(rooms);
+        shelf.suns.putAll(suns);
+        shelf.warmths.putAll(warmths);
+        shelf.lives.putAll(lives);
+        shelf.arrays.putAll(arrays);
+        return shelf;
+    }
+
+    /** All that the amps of a held array depend on. */
+    private record Held(Panel panel, int inSeries, int strings, double leastV, double mostV) {}
+
+    /** As {@link HeldArray#of}. */
+    HeldArray held(Panel panel, int inSeries, int strings, double leastV, double mostV) {
+        return arrays.computeIfAbsent(
+                new Held(panel, inSeries, strings, leastV, mostV),
+                key -> HeldArray.of(plane, panel, inSeries, strings, leastV, mostV));
     }
 
     /** All that the temperature of one battery depends on. */

@@ -15,7 +15,8 @@ public final class RandomStream {
         DAILY_WEATHER,
         WITHIN_DAY_SUN,
         RESAMPLED_YEARS,
-        TEST
+        TEST,
+        DOUBTS
     }
 
     private final UniformRandomProvider source;

@@ -32,6 +32,11 @@ public final class Series {
         return new Series(Arrays.stream(values).map(value -> value * factor).toArray());
     }
 
+    /** The first figures alone. */
+    public Series first(int length) {
+        return new Series(Arrays.copyOf(values, Require.within(0, values.length, "length", length)));
+    }
+
     public double least() {
         return Arrays.stream(values).min().orElse(Double.NaN);
     }

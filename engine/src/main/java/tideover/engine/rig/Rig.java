@@ -51,6 +51,37 @@ public record Rig(
         outlets = List.copyOf(outlets);
     }
 
+    /** With another store in the same place. */
+    public Rig with(Store changed) {
+        return new Rig(
+                route,
+                chosen,
+                changed,
+                storesInSeries,
+                panel,
+                panelCount,
+                panelsInSeries,
+                controller,
+                inverter,
+                mainsCharge,
+                outlets);
+    }
+
+    public Rig with(InverterRating changed) {
+        return new Rig(
+                route,
+                chosen,
+                store,
+                storesInSeries,
+                panel,
+                panelCount,
+                panelsInSeries,
+                controller,
+                changed,
+                mainsCharge,
+                outlets);
+    }
+
     public double busV() {
         return store.nominalV();
     }

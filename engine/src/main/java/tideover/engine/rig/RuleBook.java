@@ -27,6 +27,14 @@ public final class RuleBook {
         InverterRules.find(rig, sockets, found);
         StartRules.find(rig, loads, found);
         HardWireRules.find(sockets, found);
+        MedicalRules.find(rig, loads, found);
+        return found;
+    }
+
+    /** What the rules find in the arrangements around medical loads; no rig makes a difference to it. */
+    public static List<Finding> medicalFindings(List<Load> loads) {
+        List<Finding> found = new ArrayList<>();
+        MedicalRules.arrangements(loads, found);
         return found;
     }
 

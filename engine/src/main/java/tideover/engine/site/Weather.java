@@ -22,6 +22,13 @@ public record Weather(int years, Series ghiWm2, Series diffuseWm2, Series airDeg
         Require.within(hours, hours, "hours of airDegC", airDegC.length());
     }
 
+    /** The first of its years alone, or all where there are no more. */
+    public Weather firstYears(int some) {
+        int hours = Math.min(some, years) * ModelYear.HOURS;
+        return new Weather(
+                Math.min(some, years), ghiWm2.first(hours), diffuseWm2.first(hours), airDegC.first(hours), origin);
+    }
+
     public int hours() {
         return years * ModelYear.HOURS;
     }

@@ -74,6 +74,7 @@ class CautionsTest {
                 new Grammar(1, 1),
                 List.of(),
                 List.of(),
+                List.of(),
                 List.of());
         return Cautions.of(question, null, weather);
     }

@@ -66,6 +66,22 @@ class ColdBoxPinnedTest {
         assertThat(hours(box, 3, AgencyHours.LIMIT_DEG_C)).isCloseTo(3.709, within(.005));
     }
 
+    /** A chest of 300 L with 60 kg, plugged in at 20 degC: until its compressor first stops. */
+    @Test
+    void aPullDown() {
+        double kWh = limit(BoxKind.CHEST_FREEZER, false, false, 300, 0);
+        ColdBox box =
+                ColdBox.ofLabel(BoxKind.CHEST_FREEZER, 300, kWh, null, null, List.of(Contents.of(Food.LEAN_BEEF, 60)));
+        DumbColdBox walked = new DumbColdBox(box, 20);
+        double hours = 0;
+        while (walked.switchedOff() == 0) {
+            walked.step(ROOM_DEG_C, true);
+            hours += 2.0 / 3600;
+        }
+        assertThat(hours).isCloseTo(60.2, within(.05));
+        assertThat(walked.foodDegC()).isCloseTo(-6.274, within(.005));
+    }
+
     private static ColdBox refrigerator(double kWh, @Nullable Defrost defrost) {
         return ColdBox.ofLabel(BoxKind.REFRIGERATOR, 396, kWh, null, defrost, List.of(Contents.of(Food.WATER, 20)));
     }

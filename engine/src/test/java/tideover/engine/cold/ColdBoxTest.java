@@ -73,7 +73,7 @@ class ColdBoxTest {
         assertThat(two.watts(ColdBox.LABEL_ROOM_DEG_C)).isCloseTo(403 / 8.76, within(1e-9));
         ColdBox one = refrigerator();
         assertThat(meanW(one, ColdBox.LABEL_ROOM_DEG_C)).isCloseTo(403 / 8.76, within(1e-9));
-        assertThat(one.wallWPerK()).isGreaterThan(2 * two.freshWPerK);
+        assertThat(one.wallWPerK() / two.freshWPerK).isCloseTo(2.75, within(.01));
     }
 
     /** What the one box costs: in a cooler room its use falls faster than that of the two parts. docs/models.md has the shares. */

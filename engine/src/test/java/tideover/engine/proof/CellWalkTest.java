@@ -45,7 +45,16 @@ class CellWalkTest {
         CellFlows flows = new CellFlows(
                 demand, sun, figures.arrayRatedW(), CellClimate.none(figures, rig.busV(), weather.airDegC()), null);
         CellWalk cell = new CellWalk(
-                flows, CellRig.of(figures, rig.busV()), null, null, null, outage, demand.hasNice(), Kept.NONE, false);
+                flows,
+                CellRig.of(figures, rig.busV()),
+                null,
+                null,
+                null,
+                outage,
+                demand.hasNice(),
+                Kept.NONE,
+                false,
+                true);
         Stretch stretch = Stretch.of(outage.months(), 1, outage.hours()).get(0);
         plain.onto(stretch);
         cell.onto(stretch);
