@@ -1,6 +1,7 @@
 package tideover.app.files;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatNoException;
 import static org.assertj.core.api.Assertions.offset;
 
 import java.util.List;
@@ -8,7 +9,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tideover.engine.answer.Question;
+import tideover.engine.load.ColdLoad;
 import tideover.engine.load.HeatLoad;
+import tideover.engine.load.Load;
 import tideover.engine.load.Medical;
 import tideover.engine.load.Nature;
 import tideover.engine.load.Need;
@@ -158,6 +161,63 @@ class KeptReadersTest {
                         new MarginNote("Boiler: standby", "5 W", Basis.GUESS, PlanFile.DEFAULT),
                         new MarginNote("Boiler: home cools with", "48 h", Basis.COMMON_PRACTICE, PlanFile.DEFAULT));
         assertThat(question.cautions()).isEmpty();
+    }
+
+    @Test
+    void howSlowlyAHomeCoolsMayBeARange() {
+        String load = Kept.BOILER.replace("cools with: 40 h", "cools with: 30-50 h");
+
+        assertThat(((HeatLoad) Kept.only(load)).home().tauHours()).isEqualTo(40);
+        assertThat(Kept.spreads(load))
+                .contains(new Spread("Boiler", Spread.Figure.WALLS, 40.0 / 50, 40.0 / 30, Spread.Known.GUESS));
+        assertThat(Kept.spreads(Kept.BOILER))
+                .contains(new Spread("Boiler", Spread.Figure.WALLS, 0.6, 1.5, Spread.Known.GUESS));
+    }
+
+    /** However wide a range or odd a home: what may be off by so much is still such a thing. */
+    @Test
+    void noRangeLeavesWhatThereCanBe() {
+        String usual = "usual: 20 L/h";
+        for (String load : List.of(
+                Kept.PUMP.replace(usual, "usual: 0-20 L/h").replace("400 W", "1-2000 W"),
+                Kept.PUMP.replace(usual, "usual: 0-5999 L/h").replace("storm peak: 900", "storm peak: 5000"),
+                Kept.BOILER.replace("40 h", "500 h"),
+                Kept.BOILER.replace("40 h", "1 h"),
+                Kept.BOILER.replace("40 h", "1-500 h"),
+                Kept.BOILER.replace("-26 degC", "11 degC"),
+                Kept.BOILER.replace("-26 degC", "-80 degC").replace("19 degC", "23 degC"),
+                Kept.FREEZER.replace("60 kg", "0.001-190 kg"),
+                Kept.COOLER.replace("50 L", "1 L").replace("5 kg", "1 g").replace("10 kg", "1 g"))) {
+            Question question = Kept.read(load);
+            Load one = question.loads().get(0);
+
+            assertThat(question.doubts()).hasSameSizeAs(Kept.spreads(load)).isNotEmpty();
+            for (Spread spread : Kept.spreads(load)) {
+                assertThat(spread.leastTimes()).as(load).isPositive().isLessThanOrEqualTo(1);
+                assertThat(spread.mostTimes()).as(load).isBetween(1.0, 20.0);
+                assertThatNoException().as(load).isThrownBy(() -> {
+                    changed(one, spread.figure(), spread.leastTimes());
+                    changed(one, spread.figure(), spread.mostTimes());
+                });
+            }
+        }
+    }
+
+    private static Load changed(Load load, Spread.Figure figure, double times) {
+        if (figure == Spread.Figure.DRAWS) {
+            return load.drawing(times);
+        }
+        if (load instanceof PitLoad pit) {
+            return pit.with(pit.inflow().times(times));
+        }
+        if (load instanceof HeatLoad heat) {
+            return heat.with(heat.home().leakier(times));
+        }
+        ColdLoad cold = (ColdLoad) load;
+        return cold.with(
+                figure == Spread.Figure.FOOD
+                        ? cold.box().withFoodTimes(times)
+                        : cold.box().withWallsTimes(times));
     }
 
     @ParameterizedTest
