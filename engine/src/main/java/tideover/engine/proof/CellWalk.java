@@ -56,6 +56,11 @@ final class CellWalk implements Walk {
     /** Whether some need follows the clock, so that any gap in power breaks it. */
     private final boolean clockNeeds;
 
+    /** Whether outages that once fill the store go on alike: it has one well, and only the sun feeds it. */
+    private final boolean meets;
+
+    private final FullPoints points = new FullPoints();
+
     /** Contents of the two wells. */
     private double firstWh;
 
@@ -120,12 +125,14 @@ final class CellWalk implements Walk {
         for (int k = 0; k < keepers.length; k++) {
             fed[k] = kept.all().get(k).isFed();
         }
+        this.meets = boundFullWh <= 0 && relief == null;
         this.clockNeeds = flows.essential.wantAny();
     }
 
     @Override
     public void onto(Stretch stretch) {
         flows.fill(stretch);
+        points.forget(meets ? stretch.hours() * flows.stepsPerHour : 0);
         for (Keeper keeper : keepers) {
             keeper.onto(stretch);
         }
@@ -138,19 +145,58 @@ final class CellWalk implements Walk {
         int judged = judgedHours * flows.stepsPerHour;
         Ledger unread = new Ledger();
         begin(startHour);
+        points.begin();
         niceCounts = niceWanted && niceTouchesStore;
         double lowest = firstWh + boundWh;
         for (int i = 0; i < steps; i++) {
             step(start + i, i, unread);
+            int after = start + i + 1;
             if (gapFromHours >= 0) {
                 lowestWh[0] = i < judged ? 0 : lowest;
-                return i * flows.stepHours + gapFromHours;
+                double hours = i * flows.stepHours + gapFromHours;
+                points.settle(startHour + hours, after, ending);
+                return hours;
             }
             if (i < judged) {
                 lowest = Math.min(lowest, firstWh + boundWh);
             }
+            points.content(after, firstWh + boundWh);
+            if (meets && i >= panelsOutSteps && firstWh == rig.firstWh && allAsOnGrid()) {
+                if (points.knows(after, start + steps)) {
+                    return asBefore(startHour, after, capHours, judged, lowest, lowestWh);
+                }
+                points.pass(after);
+            }
         }
+        points.settle(Double.POSITIVE_INFINITY, start + steps, null);
         lowestWh[0] = Math.max(0, lowest);
+        return capHours;
+    }
+
+    private boolean allAsOnGrid() {
+        for (Keeper keeper : keepers) {
+            if (!keeper.asOnGrid()) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** The rest of an outage that has come to where another has been. */
+    private double asBefore(
+            int startHour, int atStep, int capHours, int judgedSteps, double lowestSoFar, double[] lowestWh) {
+        points.settleLike(atStep);
+        double fails = points.failsAtHour(atStep);
+        int judgedUntil = startHour * flows.stepsPerHour + judgedSteps;
+        if (fails <= judgedUntil * flows.stepHours) {
+            lowestWh[0] = 0;
+        } else {
+            lowestWh[0] = Math.max(0, Math.min(lowestSoFar, points.lowestWh(atStep + 1, judgedUntil)));
+        }
+        if (fails < startHour + capHours) {
+            ending = points.ending(atStep);
+            return fails - startHour;
+        }
         return capHours;
     }
 

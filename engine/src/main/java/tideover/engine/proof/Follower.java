@@ -151,6 +151,11 @@ final class Follower implements Keeper {
     }
 
     @Override
+    public boolean asOnGrid() {
+        return follows;
+    }
+
+    @Override
     public double kept() {
         throw new IllegalStateException("what lives on a tape is not looked into");
     }

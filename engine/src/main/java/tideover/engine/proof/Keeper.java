@@ -49,6 +49,11 @@ interface Keeper {
     @Nullable
     Ending broken();
 
+    /** Whether it still lives as on the grid. */
+    default boolean asOnGrid() {
+        return false;
+    }
+
     /** Whether what it keeps is outside its limits now. */
     boolean uneasy();
 

@@ -119,7 +119,7 @@ public final class Prover {
         walk.onto(stretch);
         double[] lowest = {0};
         int failures = 0;
-        for (int start = 0; start < stretch.starts(); start++) {
+        for (int start = stretch.starts() - 1; start >= 0; start--) {
             failures += walk.hoursCarried(start, hours, hours, lowest) < hours ? 1 : 0;
         }
         return failures;
@@ -244,7 +244,8 @@ public final class Prover {
             Walk walk = walks.get();
             walk.onto(stretch);
             double[] lowest = {0};
-            for (int start = 0; start < stretch.starts(); start += stride) {
+            // From the last to the first: a walk knows again what it has come to before.
+            for (int start = (stretch.starts() - 1) / stride * stride; start >= 0; start -= stride) {
                 int hour = stretch.firstStartHour() + start;
                 if (!onDay.test(hour / 24)) {
                     continue;

@@ -102,4 +102,33 @@ class KeptWalkTest {
                 .as("seed %d", seed)
                 .isCloseTo(servedWh, within(0.01 * servedWh + 1));
     }
+
+    /** A walk that knows again where other outages have been finds the same as one that knows nothing. */
+    @ParameterizedTest
+    @ValueSource(longs = {441, 442, 443, 444, 445, 446, 447, 448, 449, 450, 451, 452})
+    void knownPointsChangeNothing(long seed) {
+        Invented invented = new Invented(seed);
+        Weather weather = invented.weather(1);
+        Rig rig = invented.rig();
+        List<Load> loads = loads(invented);
+        Outage outage = invented.outage(invented.chance(0.5) ? 1 : invented.between(0.2, 0.9));
+        YearsShelf shelf = new YearsShelf(weather, Invented.plane(weather), weather.airDegC());
+        Setup setup = Setup.of(rig, loads, shelf, NOON, 4, outage);
+        int cap = 2 * outage.hours();
+        Stretch stretch = new Stretch(24 * invented.whole(0, 300), 24 * 20, cap);
+        Walk knowing = setup.walks(cap).get();
+        knowing.onto(stretch);
+        double[] lowest = {0};
+        double[] alone = {0};
+        for (int start = stretch.starts() - 1; start >= 0; start--) {
+            Walk fresh = setup.walks(cap).get();
+            fresh.onto(stretch);
+            String which = "seed " + seed + ", start " + start;
+            assertThat(knowing.hoursCarried(start, cap, outage.hours(), lowest))
+                    .as(which)
+                    .isCloseTo(fresh.hoursCarried(start, cap, outage.hours(), alone), within(1e-9));
+            assertThat(knowing.ending()).as(which).isEqualTo(fresh.ending());
+            assertThat(lowest[0]).as(which).isCloseTo(alone[0], within(1e-9));
+        }
+    }
 }
