@@ -55,17 +55,18 @@ final class ColdNeedReader {
      * Null where anything in it is wrong.
      *
      * @param medicine whether medicine is kept
+     * @param set      the field that says what it is set to; may be absent
      * @param setDegC  inside; NaN where that is wrong
      */
     @Nullable
-    Need read(BoxKind kind, boolean medicine, double setDegC) {
+    Need read(BoxKind kind, boolean medicine, Field set, double setDegC) {
         Form form = medicine ? Form.MEDICINE : kind.freezes() ? Form.FROZEN : Form.FRESH;
         int before = reading.flaws();
         Need need = field.isPresent() ? typed(form) : assumed(form);
         if (need == null || reading.flaws() > before) {
             return null;
         }
-        checkSetting(need, setDegC);
+        checkSetting(need, set, setDegC);
         if (form == Form.MEDICINE && need instanceof Need.Band band && band.leastDegC() < 0 && !kind.freezes()) {
             field.caution("below 0 degC is taken, but frost spoils most medicine: ask its maker.");
         }
@@ -192,7 +193,7 @@ final class ColdNeedReader {
     }
 
     /** What a box is set to must keep what it owes. */
-    private void checkSetting(Need need, double setDegC) {
+    private void checkSetting(Need need, Field set, double setDegC) {
         if (Double.isNaN(setDegC)) {
             return;
         }
@@ -201,12 +202,17 @@ final class ColdNeedReader {
                 ? band.mostDegC()
                 : need instanceof Need.Below below ? below.limitDegC() : ((Need.HoursAbove) need).limitDegC();
         if (!(setDegC > leastDegC && setDegC < mostDegC)) {
-            field.problem(
-                    "a need that its setting of " + degC(setDegC) + " does not keep",
-                    leastDegC > Double.NEGATIVE_INFINITY
-                            ? "a setting between " + degC(leastDegC) + " and " + degC(mostDegC)
-                            : "a setting colder than " + degC(mostDegC),
-                    "Mend \"need:\" or \"set to:\".");
+            String right = leastDegC > Double.NEGATIVE_INFINITY
+                    ? "a setting between " + degC(leastDegC) + " and " + degC(mostDegC)
+                    : "a setting colder than " + degC(mostDegC);
+            if (set.isPresent()) {
+                set.problem(Reading.quoted(set.shown()), right + ", to keep what the box owes", "");
+            } else {
+                field.problem(
+                        "a need that its usual setting of " + degC(setDegC) + " does not keep",
+                        right,
+                        "Mend \"need:\", or add \"set to:\".");
+            }
         }
     }
 

@@ -156,10 +156,10 @@ final class ColdReader {
                     Basis.COMMON_PRACTICE,
                     PlanFile.DEFAULT + ": usual of a cooler of that size");
         }
-        wallSpread(span, Spread.Known.GUESS, walls.isPresent(), walls);
+        wallSpread(span, Spread.Known.GUESS, true, walls);
         double opened = opened(BoxKind.COOLER, false);
         Need need = new ColdNeedReader(reading, block.child("need"), name)
-                .read(BoxKind.COOLER, medicine, BoxKind.COOLER.usualDegC());
+                .read(BoxKind.COOLER, medicine, block.child("set to"), BoxKind.COOLER.usualDegC());
         Nature nature = Nature.PLAIN.with(common.medical(name));
         if (common.isFlawed() || need == null || contents.isEmpty()) {
             return null;
@@ -188,7 +188,8 @@ final class ColdReader {
             block.child("from").problem("where a figure is from, without the figure", "\"draws:\" beside it", "");
         }
         double opened = opened(kind, block.child("meter").isPresent());
-        Need need = new ColdNeedReader(reading, block.child("need"), name).read(kind, medicine, setDegC);
+        Need need = new ColdNeedReader(reading, block.child("need"), name)
+                .read(kind, medicine, block.child("set to"), setDegC);
         Duty duty = duty(kind, contents);
         double chilledDegC = chilledToDegC(kind, setDegC, need);
         Supply supply = common.supply(name);

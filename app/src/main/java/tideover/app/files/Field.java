@@ -229,7 +229,11 @@ final class Field {
         for (int i = 0; i < 2; i++) {
             Quantities.Outcome outcome = Quantities.read(ends.get(i), measure);
             if (outcome.wrong()) {
-                problem(Reading.quoted(raw), outcome.expected() + ", or a range of it", outcome.suggestion());
+                boolean noUnit = Quantities.bareNumber(ends.get(1), "").expected() == null;
+                problem(
+                        Reading.quoted(raw),
+                        outcome.expected() + ", or a range of it",
+                        noUnit ? "Write " + raw + " " + measure.unit() + "." : outcome.suggestion());
                 return Span.of(Double.NaN);
             }
             values[i] = outcome.value();

@@ -42,6 +42,8 @@ final class HeatReader {
     /** As slowly as rooms indoors are taken to follow the weather; common practice, no source. */
     private static final double USUAL_TAU_H = 48;
 
+    private static final double LEAST_TAU_H = 1;
+    private static final double MOST_TAU_H = 500;
     private static final double LEAST_LIFT_K = 5;
     private static final double MOST_LIFT_K = 100;
 
@@ -103,9 +105,10 @@ final class HeatReader {
                 coldest.quantity(Measure.TEMPERATURE, Range.from(-80, 25).likely(-45, 5));
         coldest.note(name + ": heat just holds at", Basis.YOURS);
         Field tau = field.child("cools with");
-        double tauHours = USUAL_TAU_H;
+        Span tauHours = Span.of(USUAL_TAU_H);
         if (tau.isPresent()) {
-            tauHours = tau.quantity(Measure.TIME, Range.from(1, 500).likely(10, 200));
+            tauHours =
+                    tau.span(Measure.TIME, Range.from(LEAST_TAU_H, MOST_TAU_H).likely(10, 200));
             tau.note(name + ": home cools with", Basis.YOURS);
         } else {
             reading.note(
@@ -131,7 +134,25 @@ final class HeatReader {
                 Basis.YOURS,
                 "what it is set to, less the day on which the heat just holds, less "
                         + Range.shown(HeatLoad.Home.GAIN_K, "K") + " of people, sun and cooking");
-        return new HeatLoad.Home(liftK, tauHours, setDegC, BAND_K);
+        common.middle(name, "cools with", tauHours, Measure.TIME, tau);
+        reading.spread(leak(tauHours, liftK));
+        return new HeatLoad.Home(liftK, tauHours.middle(), setDegC, BAND_K);
+    }
+
+    /** A home that lets out so many times the heat cools so much sooner and is held so much less warm. */
+    private Spread leak(Span tauHours, double liftK) {
+        double middle = tauHours.middle();
+        Spread spread = tauHours.isRange()
+                ? new Spread(
+                        name,
+                        Spread.Figure.WALLS,
+                        middle / tauHours.most(),
+                        middle / tauHours.least(),
+                        Spread.Known.GUESS)
+                : Spread.of(name, Spread.Figure.WALLS, tauHours, Spread.Known.GUESS);
+        return spread.within(
+                Math.max(liftK / MOST_LIFT_K, middle / MOST_TAU_H),
+                Math.min(liftK / LEAST_LIFT_K, middle / LEAST_TAU_H));
     }
 
     private Need.@Nullable Above limit(Field field, HeatLoad.@Nullable Home home) {

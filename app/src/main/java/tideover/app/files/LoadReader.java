@@ -95,6 +95,9 @@ final class LoadReader {
         if (kind.isEmpty()) {
             whateverItIs(name);
         }
+        if (load == null && !isFlawed()) {
+            throw new IllegalStateException("a load without problems gave no load");
+        }
         return isFlawed() ? null : load;
     }
 

@@ -20,7 +20,7 @@ record Spread(String load, Figure figure, double leastTimes, double mostTimes, K
         FOOD,
         /** Water that comes into a pit. */
         INFLOW,
-        /** Heat through the walls of a cold box. */
+        /** Heat through the walls of a cold box or of a home. */
         WALLS
     }
 
@@ -39,11 +39,28 @@ record Spread(String load, Figure figure, double leastTimes, double mostTimes, K
         }
     }
 
+    /** A range that begins at nothing, such as of water that may not come at all, is taken to begin at so little. */
+    private static final double LEAST_TIMES = 0.01;
+
+    private static final double ROUNDING = 1e-9;
+
     /** The range that was typed, or the usual one of what is so known. */
     static Spread of(String load, Figure figure, Span span, Known known) {
         return span.isRange()
-                ? new Spread(load, figure, span.least() / span.middle(), span.most() / span.middle(), known)
+                ? new Spread(
+                        load,
+                        figure,
+                        Math.max(LEAST_TIMES, span.least() / span.middle()),
+                        span.most() / span.middle(),
+                        known)
                 : new Spread(load, figure, known.leastTimes, known.mostTimes, known);
+    }
+
+    /** No further than this, by a hair, and with what is reckoned with inside. */
+    Spread within(double least, double most) {
+        double from = Math.min(1, Math.max(least * (1 + ROUNDING), leastTimes));
+        double to = Math.max(1, Math.min(most * (1 - ROUNDING), mostTimes));
+        return new Spread(load, figure, from, to, known);
     }
 
     /** The same as the proof takes it. */

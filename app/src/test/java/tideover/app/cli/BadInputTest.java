@@ -49,6 +49,15 @@ class BadInputTest {
                         "draws: 3 W",
                         "drawz: 3 W",
                         "loads[1]: found the key \"drawz\", expected the key \"draws\"." + " Write draws:"),
+                arguments(
+                        "runs: steady",
+                        "runs: cold boxx",
+                        "loads[1].runs: found \"cold boxx\", expected how it runs: steady, at set hours, cold box, sump pump,"
+                                + " heating. Write cold box."),
+                arguments(
+                        "carried: 95 %",
+                        "carried: 95 %\n  storm: {snow cleared after: -1 h}",
+                        "outage.storm.snow cleared after: found \"-1 h\", expected a time from 0 h to 1440 h."),
                 // wrong units
                 arguments("draws: 3 W", "draws: 3 Wh", "loads[1].draws: found \"3 Wh\", expected a power in W or kW."),
                 arguments("draws: 3 W", "draws: 3", "loads[1].draws: found \"3\", expected a power with its unit."),

@@ -80,6 +80,32 @@ class MutationTest {
     }
 
     @Test
+    void aDamagedPlanOfKeptThingsGivesProblemsOrAQuestion() throws IOException {
+        String freezer = Kept.FREEZER + "    meter: {uses: 0.7-0.9 kWh, in a room of: 21 degC}\n"
+                + "    draws: 90-100 W\n    defrost: {heater: 50 W, for: 20 min, every: 10 h}\n    need: {below: -12 degC}\n"
+                + "    duty: {hours: [10:00-14:00]}\n    before a storm: {chilled to: -24 degC}\n";
+        byte[] plan = Kept.plan(freezer
+                        + Kept.REFRIGERATOR
+                        + "    freezer part: 100 L\n    need: {above: 40 degF, at most: 2 h}\n    label: 420 kWh\n"
+                        + Kept.MEDICINE
+                        + "    need: {between: 2 degC, and: 8 degC}\n    set to: 5 degC\n"
+                        + "    medical: {can be without: 30 s, alarm: a bell, who acts: Ada, able: yes, second plan: ice}\n"
+                        + Kept.COOLER
+                        + Kept.PUMP
+                        + Kept.BOILER)
+                .replace("carried: 95 %", "carried: 95 %\n  storm: {panels stowed until: 12 h, forecast: yes}")
+                .getBytes(StandardCharsets.UTF_8);
+        byte[] parts = Files.readAllBytes(ExampleTest.folder().resolve("parts.csv"));
+        Random random = new Random(SEED + 5);
+        int refused = 0;
+        for (int round = 0; round < 2 * ROUNDS; round++) {
+            refused += read(round, damaged(plan, random), parts);
+        }
+        assertThat(read(-1, plan, parts)).isZero();
+        assertThat(refused).isBetween(ROUNDS / 2, 2 * ROUNDS - 1);
+    }
+
+    @Test
     void aDamagedPartsFileGivesProblemsOrParts() throws IOException {
         byte[] plan = Files.readAllBytes(ExampleTest.folder().resolve("plan.yaml"));
         byte[] parts = Files.readAllBytes(ExampleTest.folder().resolve("parts.csv"));

@@ -12,6 +12,7 @@ import tideover.engine.load.DayWindow;
 import tideover.engine.outage.Help;
 import tideover.engine.outage.Outage;
 import tideover.engine.outage.Rolling;
+import tideover.engine.outage.Storm;
 import tideover.engine.quantity.Series;
 import tideover.engine.sun.PanelMount;
 import tideover.engine.why.Basis;
@@ -75,6 +76,60 @@ class PlanHelpTest {
                 .containsExactly(
                         "plan.yaml:9 outage.rolling.off: 72 h is taken, but is unlikely here (most lie within 1 h to 48 h).",
                         "plan.yaml:9 outage.rolling: the grid comes back only after the outage is over; it never helps.");
+    }
+
+    /** The later of both hours counts. */
+    @Test
+    void aStormKeepsThePanelsIn() {
+        Question question = with(
+                CARRIED, CARRIED + "\n  storm: {panels stowed until: 12 h, snow cleared after: 1 d, forecast: yes}");
+
+        assertThat(question.outage().storm()).isEqualTo(new Storm(24, true));
+        assertThat(question.notes())
+                .contains(
+                        new MarginNote("Storm: panels are stowed until", "12 h", Basis.YOURS, "plan.yaml:9"),
+                        new MarginNote("Storm: snow is cleared after", "1 d", Basis.YOURS, "plan.yaml:9"),
+                        new MarginNote("Storm is known a day ahead", "yes", Basis.YOURS, "plan.yaml:9"));
+        assertThat(question.cautions()).isEmpty();
+    }
+
+    @Test
+    void whatAStormIsNotSaidToDoItDoesNot() {
+        Question question = with(CARRIED, CARRIED + "\n  storm: {panels stowed until: 12 h}");
+
+        assertThat(question.outage().storm()).isEqualTo(new Storm(12, false));
+        assertThat(question.notes())
+                .contains(
+                        new MarginNote(
+                                "Storm: snow is cleared after",
+                                "no longer than without a storm",
+                                Basis.GUESS,
+                                PlanFile.DEFAULT),
+                        new MarginNote("Storm is known a day ahead", "no", Basis.GUESS, PlanFile.DEFAULT));
+        assertThat(Sample.read(Sample.PLAN).outage().storm()).isNull();
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "{panels stowed until: -2 h} | .panels stowed until: found \"-2 h\", expected a time from 0 h to 1440 h.",
+                "{snow cleared after: 90 min} | .snow cleared after: found \"90 min\", expected whole hours. Write 2 h.",
+                "{forecast: perhaps} | .forecast: found \"perhaps\", expected whether a storm is known a day ahead: yes, no.",
+                "heavy | : found \"heavy\", expected a block of keys: panels stowed until, snow cleared after, forecast."
+            })
+    void nonsenseInAStorm(String typed, String told) {
+        assertThat(Sample.problemsWith(CARRIED, CARRIED + "\n  storm: " + typed))
+                .containsExactly("plan.yaml:9 outage.storm" + told);
+    }
+
+    @Test
+    void aStormThatOutlastsTheOutageIsACaution() {
+        assertThat(with(CARRIED, CARRIED + "\n  storm: {snow cleared after: 72 h}")
+                        .cautions())
+                .containsExactly(
+                        "plan.yaml:9 outage.storm: in a storm the panels are out only after the outage is over; they never help"
+                                + " then.");
     }
 
     @Test

@@ -32,7 +32,19 @@ class QuantitiesPublishedTest {
         "0.5 kW, POWER, 500",
         "500 mA, CURRENT, 0.5",
         "1.2 kVA, APPARENT_POWER, 1200",
-        "0.5 min, MOMENT, 30"
+        "0.5 min, MOMENT, 30",
+        "7 ft3, VOLUME, 198.217926144",
+        "50 gal, VOLUME, 189.2705892",
+        "27 gallons, VOLUME, 102.206118168",
+        "100 L/min, FLOW, 6000",
+        "1600 gph, FLOW, 6056.6588544",
+        "27 gal/min, FLOW, 6132.36709008",
+        "0.8 kWh, ENERGY_OF_A_DAY, 0.8",
+        "800 Wh, ENERGY_OF_A_DAY, 0.8",
+        "0.8 kWh a day, ENERGY_OF_A_DAY, 0.8",
+        "220 kWh a year, ENERGY_OF_A_YEAR, 220",
+        "1.2 W/K, HEAT_FLOW, 1.2",
+        "12 h, BRIDGE, 43200"
     })
     void isTheEnginesUnit(String typed, Measure measure, double value) {
         Quantities.Outcome outcome = Quantities.read(typed, measure);
