@@ -99,7 +99,11 @@ public final class Advisor {
                 question.place().meanSolarNoonHour(),
                 options.stepsPerHour(),
                 question.asked(),
-                KeptBound.of(question.loads(), sky.weather(), question.outage().months()),
+                KeptBound.of(
+                        question.loads(),
+                        sky.weather(),
+                        question.outage().months(),
+                        question.outage().hours()),
                 workers);
         // Candidates are judged while the confirming years are drawn: neither knows of the other.
         Candidates[] candidates = new Candidates[1];

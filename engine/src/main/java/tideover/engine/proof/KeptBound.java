@@ -11,13 +11,14 @@ import tideover.engine.load.HeatLoad;
 import tideover.engine.load.Load;
 import tideover.engine.load.Need;
 import tideover.engine.load.PitLoad;
+import tideover.engine.quantity.ModelYear;
 import tideover.engine.quantity.Series;
 import tideover.engine.site.Room;
 import tideover.engine.site.Weather;
 
 /**
  * The least that loads which switch themselves can live on, whatever the rig: what leaks in at the warmest allowed
- * temperature, at the best efficiency of the asked months, with all the cold they may hold at the start pooled into one store. Doors, defrost
+ * temperature, moved in the coolest hour that an outage may hold, with all the cold they may hold at the start pooled into one store. Doors, defrost
  * heaters, converters and lags are left out. So what this cannot carry no rig carries.
  *
  * @param needW   hour by hour, as electric watts
@@ -27,8 +28,11 @@ public record KeptBound(Series needW, double storeWh) {
     /** Of each of them. */
     private record Share(double[] needW, double storeWh) {}
 
-    /** @param months counted from 0, in which outages may start */
-    public static KeptBound of(List<Load> loads, Weather weather, List<Integer> months) {
+    /**
+     * @param months      counted from 0, in which outages may start
+     * @param outageHours how long they last
+     */
+    public static KeptBound of(List<Load> loads, Weather weather, List<Integer> months, int outageHours) {
         double[] needW = new double[weather.hours()];
         double storeWh = 0;
         for (Load load : loads) {
@@ -36,7 +40,7 @@ public record KeptBound(Series needW, double storeWh) {
                 continue;
             }
             Share share = load instanceof ColdLoad cold
-                    ? cold(cold, weather, months)
+                    ? cold(cold, weather, months, outageHours)
                     : load instanceof HeatLoad heat
                             ? heat(heat, weather, months)
                             : pit((PitLoad) load, weather.hours());
@@ -56,7 +60,7 @@ public record KeptBound(Series needW, double storeWh) {
         return storeWh == 0;
     }
 
-    private static Share cold(ColdLoad load, Weather weather, List<Integer> months) {
+    private static Share cold(ColdLoad load, Weather weather, List<Integer> months, int outageHours) {
         ColdBox box = load.box();
         Series roomDegC = Room.degC(load.room(), weather);
         Room.Extremes room = Room.extremes(roomDegC, reached(months));
@@ -72,12 +76,50 @@ public record KeptBound(Series needW, double storeWh) {
         if (load.need() instanceof Need.HoursAbove above) {
             heatWh += 2 * box.wallWPerK() * Math.max(0, warmest - limitDegC) * above.hours();
         }
-        double movedPerW = box.compressor() == null ? 1 : Compressor.movedPerW(room.lowestDegC(), box.setDegC());
         double[] needW = new double[weather.hours()];
-        for (int hour = 0; hour < needW.length && box.compressor() != null; hour++) {
-            needW[hour] = box.wallWPerK() * Math.max(0, roomDegC.at(hour) - limitDegC) / movedPerW;
+        if (box.compressor() == null) {
+            return new Share(needW, heatWh);
         }
-        return new Share(needW, heatWh / movedPerW);
+        // Every watt-hour that an outage needs is moved in one of its hours, at best in the coolest; each hour's leak
+        // is
+        // counted at the best of all outages that hold it, the cold at the start at the worst of those bests.
+        double[] coolestDegC = coolestAhead(roomDegC, outageHours);
+        double leastOfBest = Double.POSITIVE_INFINITY;
+        for (int hour = 0; hour < needW.length; hour++) {
+            if (months.contains(ModelYear.monthOfDay(hour / 24 % ModelYear.DAYS))) {
+                leastOfBest = Math.min(leastOfBest, Compressor.movedPerW(coolestDegC[hour], box.setDegC()));
+            }
+        }
+        for (int hour = 0; hour < needW.length; hour++) {
+            double coolest = Math.min(coolestDegC[hour], coolestDegC[Math.floorMod(hour - outageHours, needW.length)]);
+            needW[hour] = box.wallWPerK()
+                    * Math.max(0, roomDegC.at(hour) - limitDegC)
+                    / Compressor.movedPerW(coolest, box.setDegC());
+        }
+        return new Share(needW, heatWh / leastOfBest);
+    }
+
+    /** The lowest of each hour and of those that an outage begun then reaches, round the years. */
+    private static double[] coolestAhead(Series degC, int outageHours) {
+        int hours = degC.length();
+        double[] coolest = new double[hours];
+        // A sliding window's minimum: a queue whose values rise from its head on.
+        int[] queue = new int[hours + outageHours + 1];
+        int head = 0;
+        int tail = 0;
+        for (int at = hours + outageHours; at >= 0; at--) {
+            while (tail > head && degC.at(queue[tail - 1] % hours) >= degC.at(at % hours)) {
+                tail--;
+            }
+            queue[tail++] = at;
+            while (queue[head] > at + outageHours) {
+                head++;
+            }
+            if (at < hours) {
+                coolest[at] = degC.at(queue[head] % hours);
+            }
+        }
+        return coolest;
     }
 
     /** The asked months with the one before, which a box remembers, and those that outages reach into. */

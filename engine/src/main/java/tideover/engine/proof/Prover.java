@@ -91,7 +91,7 @@ public final class Prover {
         Setup setup = setup(rig, loads, outage);
         List<Stretch> weeks = new ArrayList<>();
         Stretch.of(outage.months(), weather.years(), outage.hours()).forEach(all -> weeks.addAll(all.pieces(7)));
-        Series keptNeedW = shelf.keptBound(loads, outage.months()).needW();
+        Series keptNeedW = shelf.keptBound(loads, outage).needW();
         weeks.sort(Comparator.<Stretch>comparingInt(week -> -failedBefore.getOrDefault(week, 0))
                 .thenComparingDouble(week -> spareW(week, rig, keptNeedW))
                 .thenComparingInt(Stretch::firstStartHour));

@@ -9,6 +9,7 @@ import tideover.engine.load.ColdLoad;
 import tideover.engine.load.Duty;
 import tideover.engine.load.HeatLoad;
 import tideover.engine.load.Load;
+import tideover.engine.outage.Outage;
 import tideover.engine.part.Panel;
 import tideover.engine.part.RatedStore;
 import tideover.engine.quantity.Series;
@@ -75,11 +76,13 @@ final class YearsShelf {
     }
 
     /** What loads that switch themselves need at least. */
-    KeptBound keptBound(List<Load> loads, List<Integer> months) {
-        return bounds.computeIfAbsent(new Bounded(loads, months), key -> KeptBound.of(loads, weather, months));
+    KeptBound keptBound(List<Load> loads, Outage outage) {
+        return bounds.computeIfAbsent(
+                new Bounded(loads, outage.months(), outage.hours()),
+                key -> KeptBound.of(loads, weather, outage.months(), outage.hours()));
     }
 
-    private record Bounded(List<Load> loads, List<Integer> months) {}
+    private record Bounded(List<Load> loads, List<Integer> months, int hours) {}
 
     /** A cold box on the grid; what its owner means to do in an outage plays no part. */
     GridLife life(ColdLoad load, int stepsPerHour) {

@@ -56,6 +56,9 @@ public final class Search {
     /** A rig that the screening can only bound is walked for the front where it may be better by so much. */
     private static final double FRONT_STEP = 0.01;
 
+    /** And only if it carries so much at all: what fails more often than not is nobody's answer. */
+    private static final double FRONT_LEAST = 0.5;
+
     /** No panel gives this many times its rated watts, however bright and cold. */
     private static final double MOST_PER_RATED_W = 4;
 
@@ -416,7 +419,7 @@ public final class Search {
         private boolean walk(int index) {
             boolean mayWin = winner == null && share[index] >= target;
             boolean mayTie = winner != null && nearTie(index) && share[index] >= target && nearTiesWalked < NEAR_WALKS;
-            double forFront = bestOfFront() + FRONT_STEP;
+            double forFront = Math.max(FRONT_LEAST, bestOfFront() + FRONT_STEP);
             if (!mayWin && !mayTie && share[index] <= forFront) {
                 return false;
             }

@@ -94,7 +94,7 @@ class SearchTest {
                             NOON,
                             4,
                             outage,
-                            KeptBound.of(loads, weather, outage.months()),
+                            KeptBound.of(loads, weather, outage.months(), outage.hours()),
                             Workers.of(threads))
                     .shortlist(candidates, loads, judge, share -> {});
         }
