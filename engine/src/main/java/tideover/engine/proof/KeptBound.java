@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import tideover.engine.cold.ColdBox;
-import tideover.engine.cold.Compressor;
 import tideover.engine.cold.Contents;
 import tideover.engine.load.ColdLoad;
 import tideover.engine.load.HeatLoad;
@@ -67,12 +66,13 @@ public record KeptBound(Series needW, double storeWh) {
         coldestDegC = Math.min(coldestDegC, room.lowestDegC());
         double heatWh = box.airWhPerK() * Math.max(0, warmest - coldestDegC);
         for (Contents lump : box.contents()) {
-            heatWh += lump.heatWh(limitDegC) - lump.heatWh(coldestDegC);
+            // A hair above: what thaws at the very limit may be thawed there.
+            heatWh += lump.heatWh(Math.nextUp(limitDegC)) - lump.heatWh(coldestDegC);
         }
         if (load.need() instanceof Need.HoursAbove above) {
             heatWh += 2 * box.wallWPerK() * Math.max(0, warmest - limitDegC) * above.hours();
         }
-        double movedPerW = box.compressor() == null ? 1 : Compressor.movedPerW(room.lowestDegC(), box.setDegC());
+        double movedPerW = box.compressor() == null ? 1 : box.movedPerW(room.lowestDegC());
         double[] needW = new double[weather.hours()];
         for (int hour = 0; hour < needW.length && box.compressor() != null; hour++) {
             needW[hour] = box.wallWPerK() * Math.max(0, roomDegC.at(hour) - limitDegC) / movedPerW;
