@@ -15,7 +15,7 @@ public record Defrost(double heaterW, double minutes, double everyHours) {
     public static final double INTO_BOX = 0.4;
 
     /** Common practice, no source. */
-    public static final Defrost USUAL = new Defrost(450, 20, 10);
+    public static final Defrost USUAL = new Defrost(450, 15, 12);
 
     public Defrost {
         Require.above(0, "heaterW", heaterW, "W");

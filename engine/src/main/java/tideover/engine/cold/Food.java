@@ -46,9 +46,9 @@ public record Food(String name, double freezingDegC, double aboveKjKgK, double b
         Require.atLeast(0, "latentKjKg", latentKjKg, "kJ/kg");
     }
 
-    /** Heat content of a kilogram in Wh, 0 where it is all frozen at its freezing point; at that point thawed. */
+    /** Heat content of a kilogram in Wh, 0 where it is all frozen at its freezing point; so it counts at that very point. */
     public double whPerKg(double degC) {
-        return degC < freezingDegC
+        return degC <= freezingDegC
                 ? belowKjKgK / KJ_PER_WH * (degC - freezingDegC)
                 : latentKjKg / KJ_PER_WH + aboveKjKgK / KJ_PER_WH * (degC - freezingDegC);
     }

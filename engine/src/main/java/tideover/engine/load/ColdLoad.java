@@ -3,7 +3,6 @@ package tideover.engine.load;
 import java.util.List;
 import tideover.engine.cold.AgencyHours;
 import tideover.engine.cold.ColdBox;
-import tideover.engine.cold.Compressor;
 import tideover.engine.cold.Defrost;
 import tideover.engine.quantity.Require;
 import tideover.engine.site.RoomKind;
@@ -83,7 +82,7 @@ public record ColdLoad(
         double heatW = box.wallWPerK() * Math.max(0, USUAL_ROOM_DEG_C - box.setDegC())
                 + box.doorW(USUAL_ROOM_DEG_C) * ColdBox.AWAKE_HOURS / 24
                 + Defrost.INTO_BOX * defrostW;
-        return 24 * (defrostW + heatW / Compressor.movedPerW(USUAL_ROOM_DEG_C, box.setDegC()));
+        return 24 * (defrostW + heatW / box.movedPerW(USUAL_ROOM_DEG_C));
     }
 
     /** Hours without power that the food-safety agencies allow it; infinite where they say nothing. */

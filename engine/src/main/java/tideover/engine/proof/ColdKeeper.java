@@ -171,7 +171,7 @@ final class ColdKeeper implements Keeper {
         Compressor compressor = box.compressor();
         for (int hour = 0; hour < hours && compressor != null; hour++) {
             runningW[hour] = compressor.watts(roomDegC[hour]);
-            movedW[hour] = runningW[hour] * Compressor.movedPerW(roomDegC[hour], box.setDegC());
+            movedW[hour] = runningW[hour] * box.movedPerW(roomDegC[hour]);
         }
         firstHour = stretch.firstStartHour();
     }

@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import tideover.engine.cold.ColdBox;
-import tideover.engine.cold.Compressor;
 import tideover.engine.cold.Contents;
 import tideover.engine.load.ColdLoad;
 import tideover.engine.load.HeatLoad;
@@ -71,7 +70,8 @@ public record KeptBound(Series needW, double storeWh) {
         coldestDegC = Math.min(coldestDegC, room.lowestDegC());
         double heatWh = box.airWhPerK() * Math.max(0, warmest - coldestDegC);
         for (Contents lump : box.contents()) {
-            heatWh += lump.heatWh(limitDegC) - lump.heatWh(coldestDegC);
+            // A hair above: what thaws at the very limit may be thawed there.
+            heatWh += lump.heatWh(Math.nextUp(limitDegC)) - lump.heatWh(coldestDegC);
         }
         if (load.need() instanceof Need.HoursAbove above) {
             heatWh += 2 * box.wallWPerK() * Math.max(0, warmest - limitDegC) * above.hours();
@@ -87,14 +87,14 @@ public record KeptBound(Series needW, double storeWh) {
         double leastOfBest = Double.POSITIVE_INFINITY;
         for (int hour = 0; hour < needW.length; hour++) {
             if (months.contains(ModelYear.monthOfDay(hour / 24 % ModelYear.DAYS))) {
-                leastOfBest = Math.min(leastOfBest, Compressor.movedPerW(coolestDegC[hour], box.setDegC()));
+                leastOfBest = Math.min(leastOfBest, box.movedPerW(coolestDegC[hour]));
             }
         }
         for (int hour = 0; hour < needW.length; hour++) {
             double coolest = Math.min(coolestDegC[hour], coolestDegC[Math.floorMod(hour - outageHours, needW.length)]);
             needW[hour] = box.wallWPerK()
                     * Math.max(0, roomDegC.at(hour) - limitDegC)
-                    / Compressor.movedPerW(coolest, box.setDegC());
+                    / box.movedPerW(coolest);
         }
         return new Share(needW, heatWh / leastOfBest);
     }

@@ -38,13 +38,8 @@ public final class DumbColdBox {
         stepH = stepS / 3600;
         lumpWh = new double[box.contents().size()];
         for (int i = 0; i < lumpWh.length; i++) {
-            lumpWh[i] = heatWh(box.contents().get(i), lumpsDegC);
+            lumpWh[i] = box.contents().get(i).heatWh(lumpsDegC);
         }
-    }
-
-    /** Frozen solid at the freezing point and below: at the very point {@link Contents#heatWh} counts as thawed. */
-    private static double heatWh(Contents lump, double degC) {
-        return degC == lump.food().freezingDegC() ? 0 : lump.heatWh(degC);
     }
 
     public DumbColdBox atHour(double hourOfDay) {
@@ -86,7 +81,7 @@ public final class DumbColdBox {
                 heaterW = Defrost.INTO_BOX * drawnW;
             } else if (cooling && compressor != null) {
                 drawnW = compressor.watts(roomDegC);
-                movedW = drawnW * Compressor.movedPerW(roomDegC, box.setDegC());
+                movedW = drawnW * box.movedPerW(roomDegC);
                 compressorH += stepH;
             }
             poweredH += stepH;

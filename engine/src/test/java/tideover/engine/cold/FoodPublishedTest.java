@@ -17,7 +17,7 @@ class FoodPublishedTest {
         Food printed = new Food("beef", -1.7, .84 * KJ_K_PER_BTU_LB_F, .50 * KJ_K_PER_BTU_LB_F, 103 * KJ_PER_BTU_LB);
         Contents fifty = new Contents(printed, 50, 1);
         double warmWh = -fifty.heatWh(-18);
-        double meltWh = fifty.heatWh(-1.7);
+        double meltWh = fifty.heatWh(Math.nextUp(-1.7));
         assertThat(warmWh * KJ_PER_WH).isCloseTo(1706, within(.5));
         assertThat(meltWh * KJ_PER_WH).isCloseTo(11979, within(.5));
         assertThat((warmWh + meltWh) / 1000).isCloseTo(3.801, within(5e-4));
@@ -28,7 +28,7 @@ class FoodPublishedTest {
     @Test
     void theConstantIsThatRow() {
         Contents fifty = Contents.of(Food.LEAN_BEEF, 50);
-        assertThat((fifty.heatWh(-1.7) - fifty.heatWh(-18)) / 1000).isCloseTo(3.801, within(.0076));
+        assertThat((fifty.heatWh(Math.nextUp(-1.7)) - fifty.heatWh(-18)) / 1000).isCloseTo(3.801, within(.0076));
         assertThat(Food.LEAN_BEEF.aboveKjKgK()).isCloseTo(.84 * KJ_K_PER_BTU_LB_F, within(.005));
         assertThat(Food.LEAN_BEEF.belowKjKgK()).isCloseTo(.50 * KJ_K_PER_BTU_LB_F, within(.005));
         assertThat(Food.LEAN_BEEF.latentKjKg()).isCloseTo(103 * KJ_PER_BTU_LB, within(.5));
@@ -38,7 +38,7 @@ class FoodPublishedTest {
     @Test
     void jugsOfIce() {
         Contents jugs = Contents.of(Food.WATER, 10);
-        assertThat((jugs.heatWh(0) - jugs.heatWh(-18)) / 1000).isCloseTo(1.033, within(5e-4));
+        assertThat((jugs.heatWh(Double.MIN_VALUE) - jugs.heatWh(-18)) / 1000).isCloseTo(1.033, within(5e-4));
         assertThat(Food.WATER.meltWhPerKg()).isCloseTo(92.8, within(.05));
     }
 
@@ -73,8 +73,10 @@ class FoodPublishedTest {
             for (double degC = -30; degC <= 20; degC += .37) {
                 assertThat(lump.degC(lump.heatWh(degC))).as(food.name()).isCloseTo(degC, within(1e-9));
             }
-            double frozen = lump.heatWh(Math.nextDown(food.freezingDegC()));
-            double thawed = lump.heatWh(food.freezingDegC());
+            double frozen = lump.heatWh(food.freezingDegC());
+            double thawed = lump.heatWh(Math.nextUp(food.freezingDegC()));
+            // put in at its very freezing point it is all frozen yet
+            assertThat(frozen).as(food.name()).isZero();
             assertThat(thawed - frozen).isCloseTo(7 * food.meltWhPerKg(), within(1e-6));
             assertThat(lump.degC((frozen + thawed) / 2)).isEqualTo(food.freezingDegC());
         }

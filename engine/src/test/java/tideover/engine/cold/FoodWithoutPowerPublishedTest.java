@@ -36,7 +36,17 @@ class FoodWithoutPowerPublishedTest {
     /** One that holds no heat itself and gives all to its contents at once. */
     private static ColdBox lumped(BoxKind kind, double wallWPerK, Food food, double kg) {
         return new ColdBox(
-                kind, 200, wallWPerK, .1, kind.usualDegC(), 4, null, null, 0, List.of(new Contents(food, kg, 1000)));
+                kind,
+                200,
+                wallWPerK,
+                .1,
+                kind.usualDegC(),
+                kind.usualDegC(),
+                4,
+                null,
+                null,
+                0,
+                List.of(new Contents(food, kg, 1000)));
     }
 
     /**
