@@ -18,9 +18,13 @@ import tideover.engine.site.Weather;
 /**
  * The least that loads which switch themselves can live on, whatever the rig: what leaks in at the warmest allowed
  * temperature, at the best efficiency of the asked months, with all the cold they may hold at the start pooled into one store. Doors, defrost
- * heaters, converters and lags are left out. So what this cannot carry no rig carries.
+ * heaters and converters are left out. So what this cannot carry no rig carries.
  *
- * @param needW   hour by hour, as electric watts
+ * <p>Hours in which a cold room cools the box, or a warm day the home, fill the pool again: a warm afternoon keeps a heavy
+ * home through the night. The air of a box may for a while be warmer than its food, so that less leaks in and ice takes more; it can
+ * be so no longer than until the food has warmed, and that much is added to the pool.
+ *
+ * @param needW   hour by hour, as electric watts; below 0 where the outside does the work
  * @param storeWh pooled, as electric energy
  */
 public record KeptBound(Series needW, double storeWh) {
@@ -66,16 +70,21 @@ public record KeptBound(Series needW, double storeWh) {
         coldestDegC = Double.isNaN(coldestDegC) ? box.setDegC() - box.bandK() : coldestDegC;
         coldestDegC = Math.min(coldestDegC, room.lowestDegC());
         double heatWh = box.airWhPerK() * Math.max(0, warmest - coldestDegC);
+        double besideFoodWPerK = box.wallWPerK();
         for (Contents lump : box.contents()) {
             heatWh += lump.heatWh(limitDegC) - lump.heatWh(coldestDegC);
+            besideFoodWPerK += lump == box.food() ? 0 : lump.airWPerK();
         }
+        double foodWh = box.food().heatWh(limitDegC) - box.food().heatWh(coldestDegC);
+        heatWh += foodWh * besideFoodWPerK / box.food().airWPerK();
         if (load.need() instanceof Need.HoursAbove above) {
-            heatWh += 2 * box.wallWPerK() * Math.max(0, warmest - limitDegC) * above.hours();
+            double leakW = (box.wallWPerK() + besideFoodWPerK) * Math.max(0, warmest - limitDegC);
+            heatWh += leakW * above.hours();
         }
         double movedPerW = box.compressor() == null ? 1 : Compressor.movedPerW(room.lowestDegC(), box.setDegC());
         double[] needW = new double[weather.hours()];
         for (int hour = 0; hour < needW.length && box.compressor() != null; hour++) {
-            needW[hour] = box.wallWPerK() * Math.max(0, roomDegC.at(hour) - limitDegC) / movedPerW;
+            needW[hour] = box.wallWPerK() * (roomDegC.at(hour) - limitDegC) / movedPerW;
         }
         return new Share(needW, heatWh / movedPerW);
     }
@@ -105,7 +114,7 @@ public record KeptBound(Series needW, double storeWh) {
             double lackK = load.limit().limitDegC()
                     - HeatLoad.Home.GAIN_K
                     - weather.airDegC().at(hour);
-            needW[hour] = perK * Math.max(0, lackK);
+            needW[hour] = perK * lackK;
         }
         double warmest = Math.max(
                 home.setDegC() + home.bandK(),
