@@ -17,10 +17,15 @@ import tideover.engine.site.Weather;
 
 /**
  * The least that loads which switch themselves can live on, whatever the rig: what leaks in at the warmest allowed
+ * The least that loads which switch themselves can live on, whatever the rig: what leaks in at the warmest allowed
  * temperature, moved in the coolest hour that an outage may hold, with all the cold they may hold at the start pooled into one store. Doors, defrost
- * heaters, converters and lags are left out. So what this cannot carry no rig carries.
+ * heaters and converters are left out. So what this cannot carry no rig carries.
  *
- * @param needW   hour by hour, as electric watts
+ * <p>Hours in which a cold room cools the box, or a warm day the home, fill the pool again: a warm afternoon keeps a heavy
+ * home through the night. The air of a box may for a while be warmer than its food, so that less leaks in and ice takes more; it can
+ * be so no longer than until the food has warmed, and that much is added to the pool.
+ *
+ * @param needW   hour by hour, as electric watts; below 0 where the outside does the work
  * @param storeWh pooled, as electric energy
  */
 public record KeptBound(Series needW, double storeWh) {
@@ -69,20 +74,25 @@ public record KeptBound(Series needW, double storeWh) {
         coldestDegC = Double.isNaN(coldestDegC) ? box.setDegC() - box.bandK() : coldestDegC;
         coldestDegC = Math.min(coldestDegC, room.lowestDegC());
         double heatWh = box.airWhPerK() * Math.max(0, warmest - coldestDegC);
+        double besideFoodWPerK = box.wallWPerK();
         for (Contents lump : box.contents()) {
             // A hair above: what thaws at the very limit may be thawed there.
             heatWh += lump.heatWh(Math.nextUp(limitDegC)) - lump.heatWh(coldestDegC);
+            besideFoodWPerK += lump == box.food() ? 0 : lump.airWPerK();
         }
+        double foodWh = box.food().heatWh(limitDegC) - box.food().heatWh(coldestDegC);
+        heatWh += foodWh * besideFoodWPerK / box.food().airWPerK();
         if (load.need() instanceof Need.HoursAbove above) {
-            heatWh += 2 * box.wallWPerK() * Math.max(0, warmest - limitDegC) * above.hours();
+            double leakW = (box.wallWPerK() + besideFoodWPerK) * Math.max(0, warmest - limitDegC);
+            heatWh += leakW * above.hours();
         }
         double[] needW = new double[weather.hours()];
         if (box.compressor() == null) {
             return new Share(needW, heatWh);
         }
-        // Every watt-hour that an outage needs is moved in one of its hours, at best in the coolest; each hour's leak
-        // is
-        // counted at the best of all outages that hold it, the cold at the start at the worst of those bests.
+        // All that an outage needs is moved in its hours, at best in the coolest. Each hour's leak is counted at the
+        // best of
+        // all outages that hold it; the cold at the start, and what leaks out, at the worst of those bests.
         double[] coolestDegC = coolestAhead(roomDegC, outageHours);
         double leastOfBest = Double.POSITIVE_INFINITY;
         for (int hour = 0; hour < needW.length; hour++) {
@@ -91,10 +101,9 @@ public record KeptBound(Series needW, double storeWh) {
             }
         }
         for (int hour = 0; hour < needW.length; hour++) {
+            double leakW = box.wallWPerK() * (roomDegC.at(hour) - limitDegC);
             double coolest = Math.min(coolestDegC[hour], coolestDegC[Math.floorMod(hour - outageHours, needW.length)]);
-            needW[hour] = box.wallWPerK()
-                    * Math.max(0, roomDegC.at(hour) - limitDegC)
-                    / box.movedPerW(coolest);
+            needW[hour] = leakW / (leakW > 0 ? box.movedPerW(coolest) : leastOfBest);
         }
         return new Share(needW, heatWh / leastOfBest);
     }
@@ -147,7 +156,7 @@ public record KeptBound(Series needW, double storeWh) {
             double lackK = load.limit().limitDegC()
                     - HeatLoad.Home.GAIN_K
                     - weather.airDegC().at(hour);
-            needW[hour] = perK * Math.max(0, lackK);
+            needW[hour] = perK * lackK;
         }
         double warmest = Math.max(
                 home.setDegC() + home.bandK(),

@@ -27,7 +27,8 @@ public final class NetGains {
      * @param sunPerRatedW  hourly DC watts per rated watt
      * @param rig           its capacity is not looked at
      * @param essentialBusW essential loads on the bus by the step of the day
-     * @param lessW         hourly watts wanted beside those through all weather years, once the panels are out
+     * @param lessW         hourly watts wanted beside those through all weather years, once the panels are out;
+     *                      below 0 they add
      */
     public static void visit(
             Series sunPerRatedW,
