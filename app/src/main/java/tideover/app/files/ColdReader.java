@@ -93,6 +93,9 @@ final class ColdReader {
     /** A compressor of which nothing is told runs no more than this share of the time in a hot room; common practice, no source. */
     private static final double MOST_USUAL_DUTY = 0.6;
 
+    /** The walls of a box known by its label may hold a little better; common practice, no source. */
+    private static final double LABEL_WALLS_LEAST = 0.8;
+
     private static final double HOT_ROOM_DEG_C = 32;
     private static final int MOST_OPENED = 200;
     private static final double DAYS_PER_YEAR = 365;
@@ -101,6 +104,9 @@ final class ColdReader {
     private final Field block;
     private final LoadReader common;
     private final String name;
+
+    /** Whether its compressor works at a freezer part's cold. */
+    private boolean freezerPart;
 
     ColdReader(Reading reading, Field block, LoadReader common, String name) {
         this.reading = reading;
@@ -126,6 +132,7 @@ final class ColdReader {
             return null;
         }
         double freezerPartL = freezerPartL(kind, litres);
+        freezerPart = freezerPartL > 0;
         double freshL = litres - freezerPartL;
         List<Contents> contents = contents(kind, freshL);
         boolean medicine = kind == BoxKind.MEDICINE_FRIDGE
@@ -150,11 +157,7 @@ final class ColdReader {
             span = walls.span(Measure.HEAT_FLOW, WALLS_W_PER_K);
             walls.note(name + ": walls", Basis.YOURS);
         } else {
-            reading.note(
-                    name + ": walls",
-                    PlainNumber.of(wallWPerK) + " W/K",
-                    Basis.COMMON_PRACTICE,
-                    PlanFile.DEFAULT + ": usual of a cooler of that size");
+            noteWalls(span, known == Spread.Known.METER ? Basis.MEASURED : Basis.COMMON_PRACTICE);
         }
         wallSpread(span, Spread.Known.GUESS, true, walls);
         double opened = opened(BoxKind.COOLER, false);
@@ -412,16 +415,11 @@ final class ColdReader {
         if (reading.flaws() > before) {
             return null;
         }
-        Span walls = ofUse(
-                kWh.times(1 / LabelStandard.toldShare(kind)),
-                ColdBox.LABEL_ROOM_DEG_C,
-                LabelStandard.insideDegC(kind),
-                defrosting,
-                field);
+        Span walls = ofUse(kWh, ColdBox.LABEL_ROOM_DEG_C, LabelStandard.insideDegC(kind), defrosting, field);
         if (walls == null) {
             return null;
         }
-        wallSpread(walls, Spread.Known.LABEL, false, field);
+        labelSpread(kind, walls, field);
         return new Walls(walls, ColdBox.LABEL_ROOM_DEG_C, READ_ROOM_DEG_C);
     }
 
@@ -466,9 +464,8 @@ final class ColdReader {
                 "an upper bound: the most that a new box of that size may use, 10 CFR 430.32(a) class "
                         + limit.productClass().number()
                         + "; check the edition in force; most keep somewhat better, old or worn ones worse");
-        double share = LabelStandard.toldShare(kind);
         Span walls = ofUse(
-                Span.of(limit.kWhPerYear() / share),
+                Span.of(limit.kWhPerYear()),
                 ColdBox.LABEL_ROOM_DEG_C,
                 LabelStandard.insideDegC(kind),
                 defrosting,
@@ -484,8 +481,9 @@ final class ColdReader {
     private @Nullable Span ofUse(
             Span kWhPerYear, double roomDegC, double insideDegC, Defrosting defrosting, Field field) {
         Defrost heater = defrosting.heater();
+        double workDegC = freezerPart ? Math.min(insideDegC, ColdBox.FREEZER_PART_DEG_C) : insideDegC;
         if (heater != null) {
-            double leastW = heater.meanW() * (1 + Defrost.INTO_BOX / Compressor.movedPerW(roomDegC, insideDegC));
+            double leastW = heater.meanW() * (1 + Defrost.INTO_BOX / Compressor.movedPerW(roomDegC, workDegC));
             double leastKwh = leastW * DAYS_PER_YEAR * 24 / 1000;
             if (!(kWhPerYear.least() > leastKwh)) {
                 field.problem(
@@ -497,8 +495,27 @@ final class ColdReader {
             }
         }
         return new Span(
-                ColdBox.wallWPerK(kWhPerYear.least(), roomDegC, insideDegC, heater),
-                ColdBox.wallWPerK(kWhPerYear.most(), roomDegC, insideDegC, heater));
+                ColdBox.wallWPerK(kWhPerYear.least(), roomDegC, insideDegC, workDegC, heater),
+                ColdBox.wallWPerK(kWhPerYear.most(), roomDegC, insideDegC, workDegC, heater));
+    }
+
+    /** A label may tell of a gentler use than that of its test room, and an old box uses more than its label. */
+    private void labelSpread(BoxKind kind, Span walls, Field field) {
+        if (walls.isRange()) {
+            wallSpread(walls, Spread.Known.LABEL, false, field);
+            return;
+        }
+        reading.spread(new Spread(
+                name, Spread.Figure.WALLS, LABEL_WALLS_LEAST, LabelStandard.wallsMostTimes(kind), Spread.Known.LABEL));
+        noteWalls(walls, Basis.COMMON_PRACTICE);
+    }
+
+    private void noteWalls(Span walls, Basis basis) {
+        reading.note(
+                name + ": walls",
+                PlainNumber.of(walls.middle()) + " W/K",
+                basis,
+                "from what it uses, and how much heat a compressor moves");
     }
 
     private void wallSpread(Span span, Spread.Known known, boolean told, Field field) {
@@ -517,7 +534,7 @@ final class ColdReader {
         }
     }
 
-    private static ColdBox box(
+    private ColdBox box(
             BoxKind kind,
             double litres,
             Walls walls,
@@ -526,7 +543,7 @@ final class ColdReader {
             List<Contents> contents,
             double setDegC) {
         ColdBox box = ColdBox.ofWalls(kind, litres, walls.wPerK().middle(), compressor, defrosting.heater(), contents);
-        return box.setTo(setDegC, box.bandK());
+        return (freezerPart ? box.withFreezerPart() : box).setTo(setDegC, box.bandK());
     }
 
     /** A usual compressor, as strong as the walls of its box need it. */

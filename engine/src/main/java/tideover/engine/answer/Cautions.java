@@ -97,7 +97,8 @@ final class Cautions {
     /** Loads that sound like motors and whose start the plan does not tell. */
     private static void motors(Question question, List<String> cautions) {
         List<String> untold = question.loads().stream()
-                .filter(load -> load.nature().start() == null
+                .filter(load -> load.plugged()
+                        && load.nature().start() == null
                         && MOTOR.matcher(load.name()).find())
                 .map(Load::name)
                 .toList();

@@ -290,6 +290,19 @@ public record ColdBox(
         return withContents(changed);
     }
 
+    /** Frozen jugs come out of a freezer so cold; common practice, no source. */
+    public static final double JUGS_DEG_C = -18;
+
+    /** Whether its ice is put in as the outage begins: no box above freezing keeps ice. */
+    public boolean takesIceIn() {
+        return contents.size() > 1 && setDegC > Food.WATER.freezingDegC();
+    }
+
+    /** How warm its ice is as an outage begins; as warm as the box where that keeps it. */
+    public double iceStartsDegC() {
+        return takesIceIn() ? JUGS_DEG_C : setDegC;
+    }
+
     /** With ice beside its contents. */
     public ColdBox withIce(double kg) {
         return withContents(List.of(food(), Contents.of(Food.WATER, kg)));

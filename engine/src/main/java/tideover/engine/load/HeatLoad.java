@@ -26,8 +26,8 @@ public record HeatLoad(
     /**
      * One temperature: {@code dT/dt = (outdoors + gain + lift while heated - T) / tau}.
      *
-     * @param liftK    how much warmer than outdoors the heat keeps it when it never stops: the temperature inside less that
-     *                 of the coldest day on which it just holds
+     * @param liftK    how much warmer than outdoors, {@link #GAIN_K} apart, the heat keeps it when it never stops: the
+     *                 temperature inside less that of the coldest day on which it just holds, less that gain
      * @param tauHours how slowly it cools: hours until 63 % of the way to the outdoor temperature
      * @param setDegC  mean temperature that the thermostat keeps
      * @param bandK    from its switching off to its switching on

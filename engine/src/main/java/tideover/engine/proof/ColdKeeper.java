@@ -190,6 +190,9 @@ final class ColdKeeper implements Keeper {
         } else {
             life.restore(this, firstHour + hourOfStretch);
         }
+        if (box.takesIceIn()) {
+            heatWh[1] = lumps[1].heatWh(box.iceStartsDegC());
+        }
         if (storm && !Double.isNaN(load.chilledToDegC())) {
             airDegC = Math.min(airDegC, load.chilledToDegC());
             for (int i = 0; i < lumps.length; i++) {

@@ -83,7 +83,8 @@ record Kept(List<One> all, InverterLoss loss, double standingW) {
             Series roomDegC = shelf.roomDegC(cold.room());
             return (storm, looked) -> {
                 Keeper keeper = new ColdKeeper(cold, roomDegC, life, stepsPerHour, storm);
-                boolean otherwise = cold.heldBack() || (storm && !Double.isNaN(cold.chilledToDegC()));
+                boolean chilled = storm && !Double.isNaN(cold.chilledToDegC());
+                boolean otherwise = cold.heldBack() || chilled || cold.box().takesIceIn();
                 return looked || otherwise ? keeper : new Follower(keeper, life, stepsPerHour);
             };
         }

@@ -17,7 +17,6 @@ import tideover.engine.site.Weather;
 
 /**
  * The least that loads which switch themselves can live on, whatever the rig: what leaks in at the warmest allowed
- * The least that loads which switch themselves can live on, whatever the rig: what leaks in at the warmest allowed
  * temperature, moved in the coolest hour that an outage may hold, with all the cold they may hold at the start pooled into one store. Doors, defrost
  * heaters and converters are left out. So what this cannot carry no rig carries.
  *
@@ -77,7 +76,8 @@ public record KeptBound(Series needW, double storeWh) {
         double besideFoodWPerK = box.wallWPerK();
         for (Contents lump : box.contents()) {
             // A hair above: what thaws at the very limit may be thawed there.
-            heatWh += lump.heatWh(Math.nextUp(limitDegC)) - lump.heatWh(coldestDegC);
+            double startsDegC = lump == box.food() ? coldestDegC : Math.min(coldestDegC, box.iceStartsDegC());
+            heatWh += lump.heatWh(Math.nextUp(limitDegC)) - lump.heatWh(startsDegC);
             besideFoodWPerK += lump == box.food() ? 0 : lump.airWPerK();
         }
         double foodWh = box.food().heatWh(limitDegC) - box.food().heatWh(coldestDegC);

@@ -107,7 +107,7 @@ class KeptBoundTest {
 
     /** The share that the screening finds, as the search asks for it. */
     private static double bound(Weather weather, PlaneWeather plane, List<Load> loads, Rig rig, Outage outage) {
-        KeptBound kept = KeptBound.of(loads, weather, outage.months());
+        KeptBound kept = KeptBound.of(loads, weather, outage.months(), outage.hours());
         RigFigures figures = RigFigures.of(rig).pooledWith(kept.storeWh());
         Outage screened = outage.first(Math.max(1, outage.unhelpedHours())).fullAtStart();
         if (outage.unhelpedHours() == 0) {
