@@ -157,7 +157,11 @@ final class ColdReader {
             span = walls.span(Measure.HEAT_FLOW, WALLS_W_PER_K);
             walls.note(name + ": walls", Basis.YOURS);
         } else {
-            noteWalls(span, known == Spread.Known.METER ? Basis.MEASURED : Basis.COMMON_PRACTICE);
+            reading.note(
+                    name + ": walls",
+                    PlainNumber.of(wallWPerK) + " W/K",
+                    Basis.COMMON_PRACTICE,
+                    PlanFile.DEFAULT + ": usual of a cooler of that size");
         }
         wallSpread(span, Spread.Known.GUESS, true, walls);
         double opened = opened(BoxKind.COOLER, false);
@@ -524,11 +528,7 @@ final class ColdReader {
         }
         reading.spread(Spread.of(name, Spread.Figure.WALLS, span, known));
         if (!told) {
-            reading.note(
-                    name + ": walls",
-                    PlainNumber.of(span.middle()) + " W/K",
-                    known == Spread.Known.METER ? Basis.MEASURED : Basis.COMMON_PRACTICE,
-                    "from what it uses, and how much heat a compressor moves");
+            noteWalls(span, known == Spread.Known.METER ? Basis.MEASURED : Basis.COMMON_PRACTICE);
         } else {
             common.middle(name, "walls", span, Measure.HEAT_FLOW, field);
         }
