@@ -82,7 +82,7 @@ class ColdReaderTest {
                         new Compressor(95, 21),
                         defrost,
                         List.of(food(kg), water(5)))
-                .setTo(-20, ColdBox.USUAL_BAND_K)
+                .setTo(-20, BoxKind.CHEST_FREEZER.usualBandK())
                 .withOpenings(1);
         ColdLoad expected = new ColdLoad(
                 "Freezer",
@@ -194,7 +194,7 @@ class ColdReaderTest {
         assertThat(load.supply()).isEqualTo(Supply.dc(12, "car socket"));
         assertThat(((Need.Band) load.need()).leastDegC()).isCloseTo(20.0 / 9, offset(1e-9));
         assertThat(((Need.Band) load.need()).mostDegC()).isCloseTo(70.0 / 9, offset(1e-9));
-        assertThat(load.box().bandK()).isEqualTo(ColdBox.NARROW_BAND_K);
+        assertThat(load.box().bandK()).isEqualTo(BoxKind.MEDICINE_FRIDGE.usualBandK());
         assertThat(load.box().contents()).containsExactly(water(1));
         assertThat(load.box().wallWPerK()).isCloseTo(ColdBox.wallWPerK(0.3 * 365, 190.0 / 9, 5, null), offset(1e-9));
         // a meter's reading has the door in it
