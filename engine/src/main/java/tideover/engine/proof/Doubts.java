@@ -99,7 +99,7 @@ public record Doubts(double low, double high, List<Effect> ranked) {
     }
 
     /** One factor for each draw and doubt: every stratum of a doubt is met once. */
-    private static double[][] draws(List<Doubt> doubts, long seed) {
+    static double[][] draws(List<Doubt> doubts, long seed) {
         double[][] times = new double[DRAWS][doubts.size()];
         RandomStream random = RandomStream.of(seed, 0, RandomStream.Purpose.DOUBTS);
         for (int d = 0; d < doubts.size(); d++) {

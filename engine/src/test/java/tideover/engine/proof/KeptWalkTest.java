@@ -131,4 +131,29 @@ class KeptWalkTest {
             assertThat(lowest[0]).as(which).isCloseTo(alone[0], within(1e-9));
         }
     }
+
+    /** The proof is the same, to the last digit, whatever the threads. */
+    @ParameterizedTest
+    @ValueSource(longs = {441, 443})
+    void threadsChangeNothing(long seed) {
+        Invented invented = new Invented(seed);
+        Weather weather = invented.weather(1);
+        Rig rig = rig(invented);
+        List<Load> loads = loads(invented);
+        Outage outage = invented.maybeHelped(new Outage(
+                List.of(invented.whole(0, 11)), invented.whole(12, 36), 0.9, 1, 2, invented.between(0.3, 1)));
+        Proof one = proofBy(1, weather, rig, loads, outage);
+        for (int threads = 2; threads <= 3; threads++) {
+            assertThat(proofBy(threads, weather, rig, loads, outage))
+                    .as("seed %d, %d threads", seed, threads)
+                    .usingRecursiveComparison()
+                    .withEqualsForType((a, b) -> Double.compare(a, b) == 0, Double.class)
+                    .isEqualTo(one);
+        }
+    }
+
+    private static Proof proofBy(int threads, Weather weather, Rig rig, List<Load> loads, Outage outage) {
+        return new Prover(weather, Invented.plane(weather), weather.airDegC(), NOON, 4, 1, Workers.of(threads))
+                .prove(rig, loads, outage);
+    }
 }

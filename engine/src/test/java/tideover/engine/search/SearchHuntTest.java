@@ -1,5 +1,7 @@
 package tideover.engine.search;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -10,6 +12,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class SearchHuntTest {
     private final SearchTest search = new SearchTest();
     private final DrawdownTest drawdown = new DrawdownTest();
+    private final KeptBoundTest bound = new KeptBoundTest();
 
     static LongStream shelves() {
         return LongStream.range(20_000, 20_060);
@@ -18,6 +21,10 @@ class SearchHuntTest {
     /** Fewer: every rig of a shelf with real batteries is walked in full. */
     static LongStream realShelves() {
         return LongStream.range(20_000, 20_010);
+    }
+
+    static LongStream bounded() {
+        return LongStream.range(50_000, 50_200);
     }
 
     static LongStream series() {
@@ -37,8 +44,20 @@ class SearchHuntTest {
     }
 
     @ParameterizedTest
+    @MethodSource("shelves")
+    void cheapestForWhatSwitchesItselfIsThatOfTheDumbSearch(long seed) {
+        assertThat(search.ruledOutByTheBound(seed)).isNotNegative();
+    }
+
+    @ParameterizedTest
     @MethodSource("series")
     void equalsAPlainLoop(long seed) {
         drawdown.equalsAPlainLoopOnRandomSeries(seed);
+    }
+
+    @ParameterizedTest
+    @MethodSource("bounded")
+    void neverBelowTheWalkedShare(long seed) {
+        bound.neverBelowTheWalkedShare(seed);
     }
 }
