@@ -53,6 +53,7 @@ public record HeatLoad(
         Require.text("name", name);
         Require.above(0, "runningW", runningW, "W");
         Require.within(0, runningW, "standbyW", standbyW, "W");
+        Require.within(-50, home.setDegC(), "limit", limit.limitDegC(), "degC");
     }
 
     @Override

@@ -68,6 +68,11 @@ final class CellWalk implements Walk {
     private boolean off;
     private boolean dead;
 
+    /** What killed it; null while it lives. */
+    private @Nullable Ending killedBy;
+
+    private boolean gridNow;
+
     /** Of the step being walked. */
     private int hour;
 
@@ -100,6 +105,7 @@ final class CellWalk implements Walk {
             boolean niceWanted,
             Kept kept,
             boolean storm,
+            boolean foreseen,
             boolean looked) {
         this.flows = flows;
         this.climate = flows.climate;
@@ -119,7 +125,7 @@ final class CellWalk implements Walk {
         this.niceWanted = niceWanted;
         this.niceTouchesStore = outage.keepBack() < 1;
         this.kept = kept;
-        this.keepers = kept.keepers(storm, looked);
+        this.keepers = kept.keepers(storm, foreseen, looked);
         this.keptWh = new double[keepers.length];
         this.fed = new boolean[keepers.length];
         for (int k = 0; k < keepers.length; k++) {
@@ -231,6 +237,7 @@ final class CellWalk implements Walk {
         boundWh = chargeAtStart * boundFullWh;
         off = false;
         dead = false;
+        killedBy = null;
         ending = null;
         for (int k = 0; k < keepers.length; k++) {
             keepers[k].begin(startHour);
@@ -253,6 +260,7 @@ final class CellWalk implements Walk {
         hour = at / flows.stepsPerHour;
         int ofDay = at % flows.stepsPerDay;
         boolean gridOn = relief != null && relief.gridOn(stepOfOutage);
+        gridNow = gridOn;
         reliefW = relief == null ? 0 : relief.busW(stepOfOutage, ofDay);
         double arrayW = stepOfOutage >= panelsOutSteps ? flows.arrayW[hour] : 0;
         gapFromHours = -1;
@@ -311,7 +319,7 @@ final class CellWalk implements Walk {
             if (keepers.length > 0) {
                 pass(span, served, gridOn, ledger);
                 if (ending == null) {
-                    judgeKept(left);
+                    judgeKept(left + span);
                 }
             }
             if (failed) {
@@ -357,6 +365,7 @@ final class CellWalk implements Walk {
         if (!dead && firstWh + boundWh < climate.freezeWh[hour]) {
             dead = true;
             off = true;
+            killedBy = Ending.FROZEN;
             fail(Ending.FROZEN, gridOn);
         }
         if (off && !dead && (rig.comesBack || gridOn)) {
@@ -364,7 +373,7 @@ final class CellWalk implements Walk {
             off = volts < rig.againV || firstWh <= climate.floorWh[hour];
         }
         if (off) {
-            fail(ending == null ? Ending.EMPTY : ending, gridOn);
+            fail(killedBy == null ? Ending.EMPTY : killedBy, gridOn);
             return false;
         }
         if (starts != null && !gridOn && firstWh < starts.firstWh(climate.degC[hour], ofDay)) {
@@ -388,7 +397,7 @@ final class CellWalk implements Walk {
     }
 
     private void note(Ending why) {
-        if (clockNeeds) {
+        if (clockNeeds && !gridNow) {
             ending = ending == null ? why : ending;
         }
     }
@@ -456,7 +465,7 @@ final class CellWalk implements Walk {
         }
     }
 
-    /** Whether something is no longer kept. */
+    /** Whether something is no longer kept; what broke within a span counts from its beginning. */
     private void judgeKept(double left) {
         for (Keeper keeper : keepers) {
             Ending broken = keeper.broken();
@@ -518,6 +527,7 @@ final class CellWalk implements Walk {
         if (intoW > 0 && climate.harmed[hour] > 0) {
             dead = true;
             failed = true;
+            killedBy = Ending.CHARGED_COLD;
             note(Ending.CHARGED_COLD);
             return 0;
         }

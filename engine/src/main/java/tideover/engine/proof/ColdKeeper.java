@@ -27,7 +27,7 @@ final class ColdKeeper implements Keeper {
     private final ColdBox box;
     private final Series roomOfYears;
     private final @Nullable GridLife life;
-    private final boolean storm;
+    private final boolean foreseen;
     private final double stepHours;
     private final double wallWPerK;
     private final double perSumK;
@@ -95,12 +95,12 @@ final class ColdKeeper implements Keeper {
 
     private double targetDegC;
 
-    ColdKeeper(ColdLoad load, Series roomOfYears, @Nullable GridLife life, int stepsPerHour, boolean storm) {
+    ColdKeeper(ColdLoad load, Series roomOfYears, @Nullable GridLife life, int stepsPerHour, boolean foreseen) {
         this.load = load;
         this.box = load.box();
         this.roomOfYears = roomOfYears;
         this.life = life;
-        this.storm = storm;
+        this.foreseen = foreseen;
         this.stepHours = 1.0 / stepsPerHour;
         this.lumps = box.contents().toArray(Contents[]::new);
         this.airWPerK = new double[lumps.length];
@@ -193,7 +193,7 @@ final class ColdKeeper implements Keeper {
         if (box.takesIceIn()) {
             heatWh[1] = lumps[1].heatWh(box.iceStartsDegC());
         }
-        if (storm && !Double.isNaN(load.chilledToDegC())) {
+        if (foreseen && !Double.isNaN(load.chilledToDegC())) {
             airDegC = Math.min(airDegC, load.chilledToDegC());
             for (int i = 0; i < lumps.length; i++) {
                 heatWh[i] = Math.min(heatWh[i], lumps[i].heatWh(load.chilledToDegC()));

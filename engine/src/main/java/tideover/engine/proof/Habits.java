@@ -40,7 +40,7 @@ final class Habits {
         this.capHours = capHours;
         Setup base = setups.apply(loads);
         this.before = prover.score(base, capHours);
-        this.beforeInStorm = prover.stormScore(base.inStorm());
+        this.beforeInStorm = prover.stormScore(base.inStorm(true));
     }
 
     /**
@@ -106,7 +106,7 @@ final class Habits {
     }
 
     private void addInStorm(String limit, String words, ColdLoad changed) {
-        double[] after = prover.stormScore(setups.apply(with(changed)).inStorm());
+        double[] after = prover.stormScore(setups.apply(with(changed)).inStorm(true));
         habits.add(
                 new Lift(limit, words + " (storm starts)", after[0] - beforeInStorm[0], after[1] - beforeInStorm[1]));
     }

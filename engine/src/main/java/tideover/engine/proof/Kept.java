@@ -38,7 +38,7 @@ record Kept(List<One> all, InverterLoss loss, double standingW) {
      * for.
      */
     interface Maker {
-        Keeper keeper(boolean storm, boolean looked);
+        Keeper keeper(boolean storm, boolean foreseen, boolean looked);
     }
 
     private static final InverterLoss NO_INVERTER = new InverterLoss(0, 0, 0);
@@ -81,9 +81,9 @@ record Kept(List<One> all, InverterLoss loss, double standingW) {
         if (load instanceof ColdLoad cold) {
             GridLife life = shelf.life(cold, stepsPerHour);
             Series roomDegC = shelf.roomDegC(cold.room());
-            return (storm, looked) -> {
-                Keeper keeper = new ColdKeeper(cold, roomDegC, life, stepsPerHour, storm);
-                boolean chilled = storm && !Double.isNaN(cold.chilledToDegC());
+            return (storm, foreseen, looked) -> {
+                Keeper keeper = new ColdKeeper(cold, roomDegC, life, stepsPerHour, foreseen);
+                boolean chilled = foreseen && !Double.isNaN(cold.chilledToDegC());
                 boolean otherwise = cold.heldBack() || chilled || cold.box().takesIceIn();
                 return looked || otherwise ? keeper : new Follower(keeper, life, stepsPerHour);
             };
@@ -91,12 +91,12 @@ record Kept(List<One> all, InverterLoss loss, double standingW) {
         if (load instanceof HeatLoad heat) {
             GridLife life = shelf.life(heat, stepsPerHour);
             Series outdoorDegC = shelf.outdoorDegC();
-            return (storm, looked) -> {
+            return (storm, foreseen, looked) -> {
                 Keeper keeper = new HomeKeeper(heat, outdoorDegC, life, stepsPerHour);
                 return looked ? keeper : new Follower(keeper, life, stepsPerHour);
             };
         }
-        return (storm, looked) -> new PitKeeper((PitLoad) load, stepsPerHour, storm);
+        return (storm, foreseen, looked) -> new PitKeeper((PitLoad) load, stepsPerHour, storm);
     }
 
     boolean isEmpty() {
@@ -107,7 +107,9 @@ record Kept(List<One> all, InverterLoss loss, double standingW) {
         return new Kept(all, loss.withoutStanding(), 0);
     }
 
-    Keeper[] keepers(boolean storm, boolean looked) {
-        return all.stream().map(one -> one.maker().keeper(storm, looked)).toArray(Keeper[]::new);
+    Keeper[] keepers(boolean storm, boolean foreseen, boolean looked) {
+        return all.stream()
+                .map(one -> one.maker().keeper(storm, foreseen, looked))
+                .toArray(Keeper[]::new);
     }
 }

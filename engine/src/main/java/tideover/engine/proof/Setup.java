@@ -25,6 +25,7 @@ import tideover.engine.rig.Sockets;
  * @param cells          null for a plain store
  * @param kept           the loads that switch themselves
  * @param storm          whether it is a storm that takes the grid
+ * @param foreseen       whether it was known the day before, so that boxes were cooled down
  */
 record Setup(
         Rig rig,
@@ -36,7 +37,8 @@ record Setup(
         Outage outage,
         @Nullable Cells cells,
         Kept kept,
-        boolean storm) {
+        boolean storm,
+        boolean foreseen) {
     /**
      * What a battery by its data sheet needs beside the figures.
      *
@@ -97,6 +99,7 @@ record Setup(
                         ? cells(rig, store, loads, shelf, noonHour, stepsPerHour)
                         : null,
                 Kept.of(rig, loads, shelf, stepsPerHour),
+                false,
                 false);
     }
 
@@ -167,27 +170,33 @@ record Setup(
                 niceWanted,
                 kept,
                 storm,
+                foreseen,
                 looked);
     }
 
     Setup with(RigFigures changed) {
-        return new Setup(rig, changed, demand, inverterLeftOn, sunPerRatedW, roomDegC, outage, cells, kept, storm);
+        return new Setup(
+                rig, changed, demand, inverterLeftOn, sunPerRatedW, roomDegC, outage, cells, kept, storm, foreseen);
     }
 
     Setup with(Outage changed) {
-        return new Setup(rig, figures, demand, inverterLeftOn, sunPerRatedW, roomDegC, changed, cells, kept, storm);
+        return new Setup(
+                rig, figures, demand, inverterLeftOn, sunPerRatedW, roomDegC, changed, cells, kept, storm, foreseen);
     }
 
     Setup with(BusDemand changed) {
-        return new Setup(rig, figures, changed, inverterLeftOn, sunPerRatedW, roomDegC, outage, cells, kept, storm);
+        return new Setup(
+                rig, figures, changed, inverterLeftOn, sunPerRatedW, roomDegC, outage, cells, kept, storm, foreseen);
     }
 
     Setup with(Cells changed) {
-        return new Setup(rig, figures, demand, inverterLeftOn, sunPerRatedW, roomDegC, outage, changed, kept, storm);
+        return new Setup(
+                rig, figures, demand, inverterLeftOn, sunPerRatedW, roomDegC, outage, changed, kept, storm, foreseen);
     }
 
     Setup with(Kept changed) {
-        return new Setup(rig, figures, demand, inverterLeftOn, sunPerRatedW, roomDegC, outage, cells, changed, storm);
+        return new Setup(
+                rig, figures, demand, inverterLeftOn, sunPerRatedW, roomDegC, outage, cells, changed, storm, foreseen);
     }
 
     /** With so many times the sun. */
@@ -197,12 +206,36 @@ record Setup(
             sunny = sunny.with(sunny.held().times(times));
         }
         return new Setup(
-                rig, figures, demand, inverterLeftOn, sunPerRatedW.times(times), roomDegC, outage, sunny, kept, storm);
+                rig,
+                figures,
+                demand,
+                inverterLeftOn,
+                sunPerRatedW.times(times),
+                roomDegC,
+                outage,
+                sunny,
+                kept,
+                storm,
+                foreseen);
     }
 
-    /** The same in a storm. */
+    /** The same in a storm; foreseen where the plan says so. */
     Setup inStorm() {
+        return inStorm(outage.storm() != null && outage.storm().forecast());
+    }
+
+    Setup inStorm(boolean knownAhead) {
         return new Setup(
-                rig, figures, demand, inverterLeftOn, sunPerRatedW, roomDegC, outage.inStorm(), cells, kept, true);
+                rig,
+                figures,
+                demand,
+                inverterLeftOn,
+                sunPerRatedW,
+                roomDegC,
+                outage.inStorm(),
+                cells,
+                kept,
+                true,
+                knownAhead);
     }
 }

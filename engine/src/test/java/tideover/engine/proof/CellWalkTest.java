@@ -54,6 +54,7 @@ class CellWalkTest {
                 demand.hasNice(),
                 Kept.NONE,
                 false,
+                false,
                 true);
         Stretch stretch = Stretch.of(outage.months(), 1, outage.hours()).get(0);
         plain.onto(stretch);

@@ -63,7 +63,7 @@ class KeptWalkTest {
         Weather weather = invented.weather(1);
         YearsShelf shelf = new YearsShelf(weather, Invented.plane(weather), weather.airDegC());
         for (Kept.One one : Kept.without(invented.keptLoads(), shelf, 4).all()) {
-            Keeper keeper = one.maker().keeper(invented.chance(0.5), true);
+            Keeper keeper = one.maker().keeper(invented.chance(0.5), false, true);
             keeper.onto(new Stretch(24 * 30, 24, 240));
             keeper.begin(5);
             for (int step = 0; step < 800; step++) {
