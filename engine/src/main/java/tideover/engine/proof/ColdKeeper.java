@@ -138,7 +138,7 @@ final class ColdKeeper implements Keeper {
                 : need instanceof Need.Below below ? below.limitDegC() : ((Need.HoursAbove) need).limitDegC();
         this.mostHoursAbove = need instanceof Need.HoursAbove above ? above.hours() : 0;
         this.mayNotThaw = need instanceof Need.Below;
-        this.backDegC = box.kind().freezes() ? box.setDegC() + box.bandK() : Double.NEGATIVE_INFINITY;
+        this.backDegC = box.kind().freezes() ? onDegC : Double.NEGATIVE_INFINITY;
     }
 
     private static double[] of(Contents[] lumps, ToDoubleFunction<Contents> figure) {
