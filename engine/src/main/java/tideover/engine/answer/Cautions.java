@@ -32,6 +32,13 @@ final class Cautions {
                     + "\\w+fan\\b|blower|ventilator|motor|furnace|air.?condition|dehumidif|washer|washing|drill|saw\\b|grinder|"
                     + "vacuum|blender|mixer|sewing|garage door|opener");
 
+    private static final String DOOR_SHUT =
+            "With the door shut a refrigerator is safe for 4 h without power, a full freezer for 48 h, a half-full one"
+                    + " for 24 h (USDA, FDA, CDC).";
+
+    private static final String LOOK =
+            "past that only a thermometer in the warmest food, or ice crystals in it, count.";
+
     private Cautions() {}
 
     static List<String> of(Question question, @Nullable ProvenRig proven, Weather weather) {
@@ -91,13 +98,6 @@ final class Cautions {
         return cautions;
     }
 
-    private static final String DOOR_SHUT =
-            "With the door shut a refrigerator is safe for 4 h without power, a full freezer for 48 h, a half-full one"
-                    + " for 24 h (USDA, FDA, CDC).";
-
-    private static final String LOOK =
-            "past that only a thermometer in the warmest food, or ice crystals in it, count.";
-
     /** Food and medicine: what the agencies and the makers say goes before what was reckoned here. */
     private static void cold(List<Load> loads, List<String> cautions) {
         List<String> hours = new ArrayList<>();
@@ -126,7 +126,8 @@ final class Cautions {
         }
         if (!byName.isEmpty()) {
             cautions.add(String.join(", ", byName)
-                    + ": food is not judged there, only power. Write it as a cold box ('runs: cold box') and its food is followed. " + DOOR_SHUT + " The rig makes that no longer by being there: "
+                    + ": food is not judged there, only power. Write it as a cold box ('runs: cold box') and its food is followed. "
+                    + DOOR_SHUT + " The rig makes that no longer by being there: "
                     + LOOK
                     + " A compressor's watts are not drawn all the time: a meter tells how long.");
         }
