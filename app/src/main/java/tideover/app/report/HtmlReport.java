@@ -14,7 +14,7 @@ import tideover.engine.answer.Question;
 import tideover.engine.load.Load;
 import tideover.engine.outage.Outage;
 import tideover.engine.proof.CarriedShare;
-import tideover.engine.quantity.PlainNumber;
+import tideover.engine.proof.StormProof;
 import tideover.engine.site.Place;
 import tideover.engine.why.Basis;
 import tideover.engine.why.Finding;
@@ -53,7 +53,7 @@ public final class HtmlReport {
                 answer.cautions(),
                 answer.rig() == null ? null : ProvenSection.of(answer, answer.rig()),
                 answer.shortlist() == null ? null : SearchedSection.of(answer, answer.shortlist()),
-                loads(question),
+                loads(question, answer.notes()),
                 asked(question),
                 inputs(answer.notes()),
                 inputsOf(answer.notes()),
@@ -97,6 +97,11 @@ public final class HtmlReport {
             failings.add("It carries " + Words.of100(rig.proof().share().share()) + "; asked are " + Words.of100(target)
                     + ".");
         }
+        StormProof storm = rig.proof().storm();
+        if (storm != null && storm.share().share() < target) {
+            failings.add(
+                    "Of storm starts it carries " + Words.of100(storm.share().share()) + ".");
+        }
         CarriedShare confirmed = rig.confirmed();
         if (confirmed != null && confirmed.share() < target) {
             failings.add("On " + Counted.of(answer.options().confirmYears(), "other year") + " it carries "
@@ -110,22 +115,24 @@ public final class HtmlReport {
         return failings;
     }
 
-    private static Table loads(Question question) {
+    private static Table loads(Question question, List<MarginNote> notes) {
         Table.Builder table = Table.titled("What must stay on")
                 .words("load")
                 .figures("runs\u00a0at")
                 .figures("wants a\u00a0day")
                 .words("kind")
                 .words("owed")
-                .words("plugs into");
+                .words("plugs into")
+                .words("known from");
         for (Load load : question.loads()) {
             table.row(
                     load.name(),
-                    PlainNumber.of(load.runningW()) + " W",
+                    KeptWords.watts(load),
                     String.format(Locale.ROOT, "%,.0f Wh", load.wantedWhPerDay()),
                     load.essential() ? "essential" : "nice to have",
-                    load.owed(),
-                    load.supply().words());
+                    KeptWords.owed(load),
+                    load.plugged() ? load.supply().words() : "nothing",
+                    KeptWords.known(load, notes));
         }
         return table.done();
     }

@@ -14,6 +14,7 @@ import tideover.engine.proof.Ending;
 import tideover.engine.proof.Ledger;
 import tideover.engine.proof.Lift;
 import tideover.engine.proof.Proof;
+import tideover.engine.proof.StormProof;
 import tideover.engine.proof.TideLine;
 import tideover.engine.proof.Trace;
 import tideover.engine.proof.TraceStep;
@@ -57,7 +58,7 @@ public final class JsonAnswer {
         }
         Json.number(root, "asked_of_rigs_share", answer.question().asked().targetShare());
         JsonMedical.put(root, answer);
-        root.set("rig", answer.rig() == null ? NODES.nullNode() : proven(answer.rig(), answer.question()));
+        root.set("rig", answer.rig() == null ? NODES.nullNode() : proven(answer, answer.rig(), answer.question()));
         if (answer.shortlist() != null) {
             Shortlist list = answer.shortlist();
             root.set("near_ties", rated(list.nearTies()));
@@ -98,6 +99,7 @@ public final class JsonAnswer {
         Json.number(asked, "charge_at_start_share", outage.chargeAtStart());
         asked.put("panels_out_after_h", outage.panelsOutAfterHours());
         Json.number(asked, "keep_back_share", outage.keepBack());
+        JsonKept.storm(asked, question);
         Json.number(node, "panel_tilt_deg", question.mount().tiltDeg());
         Json.number(node, "panel_azimuth_deg", question.mount().azimuthDeg());
         ArrayNode loads = node.putArray("loads");
@@ -109,11 +111,12 @@ public final class JsonAnswer {
             Json.number(one, "wanted_wh_per_day", load.wantedWhPerDay());
             one.put("essential", load.essential());
             one.put("need", load.owed());
+            JsonKept.load(one, load, question.notes());
         }
         return node;
     }
 
-    private static ObjectNode proven(ProvenRig rig, Question question) {
+    private static ObjectNode proven(Answer answer, ProvenRig rig, Question question) {
         ObjectNode node = NODES.objectNode();
         node.put("id", rig.rig().id());
         node.put("route", rig.rig().route().words());
@@ -141,6 +144,7 @@ public final class JsonAnswer {
         JsonStarts.put(node, rig);
         findings(node, rig.findings());
         proof(node, rig.proof());
+        JsonKept.proven(node, answer, rig);
         node.set("carried_share_confirmed", rig.confirmed() == null ? NODES.nullNode() : share(rig.confirmed()));
         return node;
     }
@@ -200,6 +204,9 @@ public final class JsonAnswer {
         proof.lifts().forEach(one -> lift(lifts.addObject(), one));
         node.set("worst_outage", trace(proof.worst()));
         node.set("median_outage", trace(proof.median()));
+        StormProof storm = proof.storm();
+        node.set("carried_share_storm_starts", storm == null ? NODES.nullNode() : share(storm.share()));
+        node.set("worst_storm_outage", storm == null ? NODES.nullNode() : trace(storm.worst()));
     }
 
     private static void endings(ArrayNode node, Proof proof) {
@@ -280,6 +287,7 @@ public final class JsonAnswer {
         column(node, "heater_w", trace, TraceStep::heaterW);
         column(node, "self_discharge_w", trace, TraceStep::selfW);
         column(node, "stored_wh", trace, TraceStep::storedWh);
+        JsonKept.trace(node, trace);
         return node;
     }
 

@@ -56,9 +56,13 @@ public record Page(
      * What full simulation of one rig gave.
      *
      * @param facts    hours carried, why some failed, what binds, the hardest start, the battery and its cost
-     * @param outages  the worst and the median
+     * @param outages  the median and the worst, what they keep, the worst of storms
      * @param wanting  what the mean outage wanted and did not get
      * @param without  months without a failure
+     * @param needs    one for each load that keeps a temperature or a level
+     * @param habits   what costs nothing; null where there is none
+     * @param doubts   what to measure first; null where nothing moves anything
+     * @param still    what moves nothing; empty where everything does
      * @param rig      way of building and mass
      */
     public record Proven(
@@ -72,6 +76,10 @@ public record Page(
             String without,
             Table starts,
             Table allStarts,
+            List<Fact> needs,
+            @Nullable Table habits,
+            @Nullable Table doubts,
+            String still,
             String binds,
             Table lifts,
             String rig,
@@ -80,6 +88,7 @@ public record Page(
         public Proven {
             facts = List.copyOf(facts);
             outages = List.copyOf(outages);
+            needs = List.copyOf(needs);
         }
     }
 

@@ -12,6 +12,8 @@ import tideover.engine.part.RatedStore;
 import tideover.engine.proof.CarriedShare;
 import tideover.engine.proof.Lift;
 import tideover.engine.proof.Proof;
+import tideover.engine.proof.StormProof;
+import tideover.engine.proof.Trace;
 import tideover.engine.rig.Chosen;
 import tideover.engine.why.Finding;
 import tideover.engine.why.Verdict;
@@ -43,29 +45,44 @@ final class ProvenSection {
                 section.interval(),
                 section.facts(),
                 TideLineFigure.of(proof.tideLine(), section.outage, proof.years()),
-                List.of(
-                        OutageFigure.of(
-                                "median",
-                                "Median outage",
-                                proof.median(),
-                                section.outage,
-                                rig.rig().store()),
-                        OutageFigure.of(
-                                "worst",
-                                "Worst outage",
-                                proof.worst(),
-                                section.outage,
-                                rig.rig().store())),
+                section.outages(),
                 EnergyTable.of(proof.energy(), proof.share().outages()),
                 EnergyTable.wanting(proof.energy(), proof.share().outages()),
                 section.without(),
                 StartsTable.brief(proof.starts(), section.outage),
                 StartsTable.full(proof.starts()),
+                KeptWords.needs(answer, rig),
+                proof.habits().isEmpty() ? null : KeptWords.habits(proof.habits()),
+                DoubtWords.moving(rig.doubts()).isEmpty() ? null : DoubtWords.table(rig.doubts(), !answer.medical()),
+                DoubtWords.still(rig.doubts()),
                 Words.binds(section.proof),
                 section.lifts(),
                 section.rigWords(),
                 section.parts(),
                 section.rules());
+    }
+
+    /** Two stand side by side: the median and the worst, then what they keep, then the worst of storms. */
+    private List<Figure> outages() {
+        List<Figure> outages = new ArrayList<>(List.of(
+                outage("median", "Median outage", proof.median()), outage("worst", "Worst outage", proof.worst())));
+        boolean keeps = !proof.worst().kept().isEmpty();
+        if (keeps) {
+            outages.add(KeptFigure.of("median-kept", "Median outage", proof.median()));
+            outages.add(KeptFigure.of("worst-kept", "Worst outage", proof.worst()));
+        }
+        StormProof storm = proof.storm();
+        if (storm != null) {
+            outages.add(outage("storm", "Worst storm start", storm.worst()));
+            if (keeps) {
+                outages.add(KeptFigure.of("storm-kept", "Worst storm start", storm.worst()));
+            }
+        }
+        return outages;
+    }
+
+    private Figure outage(String id, String name, Trace trace) {
+        return OutageFigure.of(id, name, trace, outage, rig.rig().store());
     }
 
     private Table shares() {
@@ -84,6 +101,13 @@ final class ProvenSection {
         share(table, strip, "at every hour of " + Words.months(outage.months()), proof.share());
         share(table, strip, "on the darkest twentieth of those days", proof.darkest());
         share(table, strip, "on the coldest twentieth", proof.coldest());
+        if (proof.storm() != null) {
+            share(
+                    table,
+                    strip,
+                    "on either, with all that storms do",
+                    proof.storm().share());
+        }
         if (confirmed != null) {
             share(
                     table,
@@ -111,9 +135,12 @@ final class ProvenSection {
     }
 
     private List<Page.Fact> facts() {
-        List<Page.Fact> facts = new ArrayList<>(List.of(
-                new Page.Fact("Hours carried", Words.hoursCarried(proof)),
-                new Page.Fact("With no sun at all", Words.noSun(proof))));
+        List<Page.Fact> facts = new ArrayList<>(KeptWords.top(answer, rig));
+        if (proof.storm() != null) {
+            facts.add(new Page.Fact("In a storm", KeptWords.storm(answer, proof)));
+        }
+        facts.add(new Page.Fact("Hours carried", Words.hoursCarried(proof)));
+        facts.add(new Page.Fact("With no sun at all", Words.noSun(proof)));
         if (!proof.endings().isEmpty()) {
             facts.add(new Page.Fact("Why some failed", Words.endings(proof)));
         }

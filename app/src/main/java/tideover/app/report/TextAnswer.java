@@ -14,6 +14,7 @@ import tideover.engine.part.Listing;
 import tideover.engine.part.RatedStore;
 import tideover.engine.part.Store;
 import tideover.engine.proof.Ledger;
+import tideover.engine.proof.Lift;
 import tideover.engine.proof.Proof;
 import tideover.engine.proof.Trace;
 import tideover.engine.rig.Chosen;
@@ -52,6 +53,7 @@ public final class TextAnswer {
         }
         if (rig != null) {
             proof(rig);
+            kept(rig);
             parts(rig);
             energy(rig.proof());
         }
@@ -89,10 +91,14 @@ public final class TextAnswer {
     private void proof(ProvenRig rig) {
         Proof proof = rig.proof();
         line("");
+        KeptWords.top(answer, rig).forEach(fact -> row(fact.name(), fact.words()));
         // Where somebody's health hangs on it the counts stand above, and no share.
         if (!answer.medical()) {
             row("Storm starts", "darkest twentieth of days " + Words.share(proof.darkest(), proof.years()));
             row("", "coldest twentieth of days " + Words.share(proof.coldest(), proof.years()));
+        }
+        if (proof.storm() != null) {
+            row("In a storm", KeptWords.storm(answer, proof));
         }
         row("Hours carried", Words.hoursCarried(proof));
         row("No sun at all", Words.noSun(proof));
@@ -109,6 +115,33 @@ public final class TextAnswer {
                         row("Hardest start", StartWords.of(start, rig.rig().store())));
         row("Worst outage", outage(proof.worst(), rig.rig().store()));
         row("Median outage", outage(proof.median(), rig.rig().store()));
+        if (proof.storm() != null) {
+            row("Worst storm start", outage(proof.storm().worst(), rig.rig().store()));
+        }
+    }
+
+    /** What is kept and how it fared, what costs nothing, what to measure first. */
+    private void kept(ProvenRig rig) {
+        List<Page.Fact> needs = KeptWords.needs(answer, rig);
+        if (!needs.isEmpty()) {
+            heading("What must be kept");
+            needs.forEach(fact -> wrapped("  - ", fact.name() + ": " + fact.words()));
+        }
+        if (!rig.proof().habits().isEmpty()) {
+            heading("What you could do for nothing, each by itself");
+            for (Lift habit : rig.proof().habits()) {
+                wrapped("  - ", KeptWords.habit(habit) + ": " + KeptWords.gain(habit) + ".");
+            }
+        }
+        List<String> measure = DoubtWords.rows(rig.doubts(), !answer.medical());
+        String rest = DoubtWords.rest(rig.doubts());
+        if (!measure.isEmpty() || !rest.isEmpty()) {
+            heading("Measure this first: how much the share hangs on what is not known");
+            measure.forEach(row -> wrapped("  - ", row));
+            if (!rest.isEmpty()) {
+                wrapped("  ", rest);
+            }
+        }
     }
 
     private static String outage(Trace trace, Store store) {

@@ -5,11 +5,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import tideover.engine.load.ColdLoad;
 import tideover.engine.load.Load;
+import tideover.engine.load.Need;
 import tideover.engine.outage.Outage;
 import tideover.engine.part.Battery;
 import tideover.engine.part.Condition;
 import tideover.engine.part.PlainStore;
+import tideover.engine.quantity.PlainNumber;
 import tideover.engine.rig.Chosen;
 import tideover.engine.rig.Rig;
 import tideover.engine.search.Grammar;
@@ -20,7 +23,7 @@ import tideover.engine.why.Verdict;
 
 /** What must be minded beside any answer, and beside this one. */
 final class Cautions {
-    /** A name that speaks of a cold box; until such loads have a kind of their own. */
+    /** A name that speaks of a cold box, of a load that is not one. */
     private static final Pattern COLD_BOX = Pattern.compile("(?i)fridge|refrigerat|freezer|cool(er|box)");
 
     /** A name that speaks of something that spins up. */
@@ -28,6 +31,13 @@ final class Cautions {
             Pattern.compile("(?i)fridge|refrigerat|freezer|cool(er|box)|compressor|pump|\\bfans?\\b|"
                     + "\\w+fan\\b|blower|ventilator|motor|furnace|air.?condition|dehumidif|washer|washing|drill|saw\\b|grinder|"
                     + "vacuum|blender|mixer|sewing|garage door|opener");
+
+    private static final String DOOR_SHUT =
+            "With the door shut a refrigerator is safe for 4 h without power, a full freezer for 48 h, a half-full one"
+                    + " for 24 h (USDA, FDA, CDC).";
+
+    private static final String LOOK =
+            "past that only a thermometer in the warmest food, or ice crystals in it, count.";
 
     private Cautions() {}
 
@@ -43,13 +53,7 @@ final class Cautions {
         cautions.add(
                 "A battery can burn and cannot be switched off: follow its maker for place, air and charging, fuse it at its"
                         + " post, and keep tools and rings off the terminals.");
-        if (question.loads().stream()
-                .anyMatch(load -> COLD_BOX.matcher(load.name()).find())) {
-            cautions.add(
-                    "Food is not judged, only power. With the door shut a refrigerator is safe for 4 h, a full freezer for"
-                            + " 48 h, a half-full one for 24 h (USDA and FDA); past that only a thermometer in the warmest food, or"
-                            + " ice crystals, count. A compressor's watts are not drawn all the time: a meter tells how long.");
-        }
+        cold(question.loads(), cautions);
         if (proven != null) {
             for (Finding finding : proven.findings()) {
                 if (finding.verdict() != Verdict.PASS) {
@@ -94,12 +98,47 @@ final class Cautions {
         return cautions;
     }
 
-    /** Loads that sound like motors and whose start the plan does not tell. */
+    /** Food and medicine: what the agencies and the makers say goes before what was reckoned here. */
+    private static void cold(List<Load> loads, List<String> cautions) {
+        List<String> hours = new ArrayList<>();
+        List<String> medicine = new ArrayList<>();
+        List<String> byName = new ArrayList<>();
+        for (Load load : loads) {
+            if (load instanceof ColdLoad cold) {
+                if (cold.need() instanceof Need.Band) {
+                    medicine.add(cold.name());
+                } else if (!Double.isInfinite(cold.agencyHours())) {
+                    hours.add(cold.name() + " " + PlainNumber.of(Math.floor(cold.agencyHours())) + " h");
+                }
+            } else if (COLD_BOX.matcher(load.name()).find()) {
+                byName.add(load.name());
+            }
+        }
+        if (!hours.isEmpty()) {
+            cautions.add(DOOR_SHUT + " Here: " + String.join(", ", hours)
+                    + ". What was reckoned may shorten these hours, never lengthen them: " + LOOK
+                    + " What thawed and froze again is not counted as kept.");
+        }
+        if (!medicine.isEmpty()) {
+            cautions.add(String.join(", ", medicine)
+                    + ": the maker's band comes first. Freezing spoils medicine as warmth does."
+                    + " Keep a thermometer beside it, and ask the pharmacist now what to do with what left its band.");
+        }
+        if (!byName.isEmpty()) {
+            cautions.add(String.join(", ", byName)
+                    + ": food is not judged there, only power. Write it as a cold box ('runs: cold box') and its food is followed. "
+                    + DOOR_SHUT + " The rig makes that no longer by being there: "
+                    + LOOK
+                    + " A compressor's watts are not drawn all the time: a meter tells how long.");
+        }
+    }
+
+    /** Loads with a motor, or that sound like one, whose start the plan does not tell. */
     private static void motors(Question question, List<String> cautions) {
         List<String> untold = question.loads().stream()
-                .filter(load -> load.plugged()
-                        && load.nature().start() == null
-                        && MOTOR.matcher(load.name()).find())
+                .filter(load -> load.nature().start() == null
+                        && load.plugged()
+                        && (load.keeps() || MOTOR.matcher(load.name()).find()))
                 .map(Load::name)
                 .toList();
         if (!untold.isEmpty()) {

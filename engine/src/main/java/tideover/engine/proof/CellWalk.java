@@ -39,6 +39,7 @@ final class CellWalk implements Walk {
     private final Keeper[] keepers;
     private final boolean[] fed;
     private final double[] keptWh;
+    private final double[] darkH;
     private final WellStep whole;
     private final double absorbedInStep;
     private final double boundFullWh;
@@ -127,6 +128,7 @@ final class CellWalk implements Walk {
         this.kept = kept;
         this.keepers = kept.keepers(storm, foreseen, looked);
         this.keptWh = new double[keepers.length];
+        this.darkH = new double[keepers.length];
         this.fed = new boolean[keepers.length];
         for (int k = 0; k < keepers.length; k++) {
             fed[k] = kept.all().get(k).isFed();
@@ -242,6 +244,7 @@ final class CellWalk implements Walk {
         for (int k = 0; k < keepers.length; k++) {
             keepers[k].begin(startHour);
             keptWh[k] = 0;
+            darkH[k] = 0;
         }
     }
 
@@ -253,7 +256,7 @@ final class CellWalk implements Walk {
     @Override
     public KeptNow kept(int number) {
         Keeper keeper = keepers[number];
-        return new KeptNow(keeper.kept(), keeper.air(), keptWh[number], keeper.broken() == null);
+        return new KeptNow(keeper.kept(), keeper.air(), keptWh[number], darkH[number], keeper.broken() == null);
     }
 
     private void step(int at, int stepOfOutage, Ledger ledger) {
@@ -452,6 +455,7 @@ final class CellWalk implements Walk {
             boolean live = gridOn || (served && fed[k]);
             double plugWh = live ? keepers[k].plugW() * span : 0;
             keptWh[k] += plugWh;
+            darkH[k] += live && keepers[k].allowed() ? 0 : span;
             if (gridOn) {
                 ledger.gridServedWh += plugWh;
             }

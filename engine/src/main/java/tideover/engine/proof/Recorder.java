@@ -15,11 +15,13 @@ final class Recorder implements Walk.Tape {
     private final List<TraceStep> steps = new ArrayList<>();
     private final Walk walk;
     private final double[] keptWh;
+    private final double[] darkH;
     private Ledger before = new Ledger();
 
     Recorder(Walk walk, int stepsPerHour, int startHour, Weather weather, Series batteryDegC) {
         this.walk = walk;
         this.keptWh = new double[walk.keepers()];
+        this.darkH = new double[walk.keepers()];
         this.stepsPerHour = stepsPerHour;
         this.stepHours = 1.0 / stepsPerHour;
         this.batteryDegC = batteryDegC;
@@ -65,8 +67,13 @@ final class Recorder implements Walk.Tape {
         for (int number = 0; number < keptWh.length; number++) {
             Walk.KeptNow now = walk.kept(number);
             all.add(new TraceStep.KeptStep(
-                    now.kept(), now.airDegC(), (now.plugWh() - keptWh[number]) / stepHours, now.whole()));
+                    now.kept(),
+                    now.airDegC(),
+                    (now.plugWh() - keptWh[number]) / stepHours,
+                    now.darkH() - darkH[number],
+                    now.whole()));
             keptWh[number] = now.plugWh();
+            darkH[number] = now.darkH();
         }
         return all;
     }

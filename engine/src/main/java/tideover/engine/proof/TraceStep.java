@@ -61,9 +61,10 @@ public record TraceStep(
      * @param kept    at the step's end: temperature of what is kept, degC, or litres in a pit
      * @param airDegC at the step's end, of the air around it; the same as kept where there is none
      * @param plugW   mean draw at its plug
+     * @param darkH   hours of the step without power at its plug, or held back by its owner
      * @param whole   whether its need has been kept so far
      */
-    public record KeptStep(double kept, double airDegC, double plugW, boolean whole) {}
+    public record KeptStep(double kept, double airDegC, double plugW, double darkH, boolean whole) {}
 
     public TraceStep {
         kept = List.copyOf(kept);

@@ -49,9 +49,10 @@ interface Walk {
      * @param kept   temperature of what is kept, degC, or litres in a pit
      * @param airDegC of the air around it; the same where there is none
      * @param plugWh drawn since the outage began
+     * @param darkH  hours since then without power at its plug, or held back by its owner
      * @param whole  whether its need has been kept so far
      */
-    record KeptNow(double kept, double airDegC, double plugWh, boolean whole) {}
+    record KeptNow(double kept, double airDegC, double plugWh, double darkH, boolean whole) {}
 
     /** Listens to a walk. */
     interface Tape {

@@ -6,6 +6,9 @@ import java.util.List;
 import java.util.OptionalLong;
 import org.junit.jupiter.api.Test;
 import tideover.engine.Invented;
+import tideover.engine.cold.BoxKind;
+import tideover.engine.load.ColdLoad;
+import tideover.engine.load.Load;
 import tideover.engine.load.Need;
 import tideover.engine.load.SteadyLoad;
 import tideover.engine.outage.Outage;
@@ -29,14 +32,39 @@ class CautionsTest {
 
     /** The agencies' door-shut hours: USDA FSIS and FDA, refrigerator 4 h, freezer full 48 h, half full 24 h. */
     @Test
-    void coldBoxesBringTheAgenciesHours() {
+    void namesOfColdBoxesBringTheAgenciesHoursAndTheWayToJudgeThem() {
         for (String name : List.of("Chest freezer", "fridge", "Refrigerator in the hall")) {
             assertThat(cautions(name))
                     .anyMatch(c -> c.contains("4 h")
                             && c.contains("48 h")
                             && c.contains("24 h")
-                            && c.contains("thermometer in the warmest food"));
+                            && c.contains("thermometer in the warmest food")
+                            && c.startsWith(name + ": food is not judged there, only power"));
         }
+    }
+
+    /** Where food is followed it is not said that it were not; the agencies' hours of each box stand there. */
+    @Test
+    void boxesThatAreFollowedBringTheirOwnHours() {
+        ColdLoad fridge = new Invented(4).coldLoad("Kitchen", Invented.MAINS, RoomKind.INDOORS, BoxKind.REFRIGERATOR);
+        assertThat(cautions(fridge))
+                .contains(
+                        "With the door shut a refrigerator is safe for 4 h without power, a full freezer for 48 h, a half-full"
+                                + " one for 24 h (USDA, FDA, CDC). Here: Kitchen 4 h. What was reckoned may shorten these hours, never"
+                                + " lengthen them: past that only a thermometer in the warmest food, or ice crystals in it, count. What"
+                                + " thawed and froze again is not counted as kept.")
+                .noneMatch(c -> c.contains("not judged there"))
+                .anyMatch(c -> c.contains("Not judged is the start of Kitchen"));
+    }
+
+    @Test
+    void ofMedicineTheMakerAndThePharmacistAreAsked() {
+        ColdLoad fridge =
+                new Invented(4).coldLoad("Insulin", Invented.MAINS, RoomKind.INDOORS, BoxKind.MEDICINE_FRIDGE);
+        assertThat(cautions(fridge))
+                .anyMatch(c -> c.startsWith("Insulin: the maker's band comes first. Freezing spoils")
+                        && c.contains("pharmacist"))
+                .noneMatch(c -> c.contains("4 h"));
     }
 
     /** A name that speaks of a motor, and no start told: the start is not judged, and the answer says so. */
@@ -55,6 +83,10 @@ class CautionsTest {
     }
 
     private static List<String> cautions(String loadName) {
+        return cautions(new SteadyLoad(loadName, Invented.MAINS, 50, true, new Need.AlwaysOn(), RoomKind.INDOORS));
+    }
+
+    private static List<String> cautions(Load load) {
         Weather weather = new Invented(5).weather(2);
         Question question = new Question(
                 "test",
@@ -66,7 +98,7 @@ class CautionsTest {
                 false,
                 RoomKind.SHED,
                 false,
-                List.of(new SteadyLoad(loadName, Invented.MAINS, 50, true, new Need.AlwaysOn(), RoomKind.INDOORS)),
+                List.of(load),
                 new Outage(List.of(0), 24, 0.9, 0.85, 2, 1),
                 OptionalLong.empty(),
                 "USD",
