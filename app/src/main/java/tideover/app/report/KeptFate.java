@@ -18,8 +18,10 @@ import tideover.engine.proof.TraceStep;
  * @param stretchDarkH longest stretch without power, or held back by its owner
  * @param allDarkH    all such hours
  * @param keptH       hours until its need was no longer kept; NaN where it was to the end
+ * @param byAgencies  whether it was not, though inside its temperatures: the agencies' hours were over
  */
-record KeptFate(Load load, double least, double most, double stretchDarkH, double allDarkH, double keptH) {
+record KeptFate(
+        Load load, double least, double most, double stretchDarkH, double allDarkH, double keptH, boolean byAgencies) {
     private static final double INSTANT_H = 1e-6;
 
     static List<KeptFate> of(Trace trace) {
@@ -37,6 +39,9 @@ record KeptFate(Load load, double least, double most, double stretchDarkH, doubl
         double longest = 0;
         double all = 0;
         double kept = Double.NaN;
+        double above = 0;
+        boolean byAgencies = false;
+        Load load = trace.kept().get(number);
         for (TraceStep step : trace.steps()) {
             TraceStep.KeptStep one = step.kept().get(number);
             least = Math.min(least, one.kept());
@@ -46,11 +51,22 @@ record KeptFate(Load load, double least, double most, double stretchDarkH, doubl
             longest = Math.max(longest, stretch + one.darkH());
             stretch = dark ? stretch + one.darkH() : one.darkH();
             all += one.darkH();
+            above += load.need() instanceof Need.HoursAbove limit && one.kept() > limit.limitDegC()
+                    ? trace.stepHours()
+                    : 0;
             if (!one.whole() && Double.isNaN(kept)) {
                 kept = step.hour();
+                byAgencies = load instanceof ColdLoad cold && insideLimits(cold, one.kept(), above);
             }
         }
-        return new KeptFate(trace.kept().get(number), least, most, longest, all, kept);
+        return new KeptFate(load, least, most, longest, all, kept, byAgencies);
+    }
+
+    private static boolean insideLimits(ColdLoad load, double degC, double hoursAbove) {
+        if (load.need() instanceof Need.Below below) {
+            return degC <= below.limitDegC() && degC < load.box().food().food().freezingDegC();
+        }
+        return load.need() instanceof Need.HoursAbove above && hoursAbove <= above.hours();
     }
 
     boolean isKept() {
@@ -63,16 +79,18 @@ record KeptFate(Load load, double least, double most, double stretchDarkH, doubl
     }
 
     String end() {
-        return isKept() ? "kept to the end" : "not kept from " + cut(keptH) + " h on";
+        return isKept()
+                ? "kept to the end"
+                : "not kept from " + cut(keptH) + " h on"
+                        + (byAgencies ? ", for it was without power longer than the agencies allow" : "");
     }
 
     private String extreme() {
         if (load instanceof PitLoad pit) {
-            return String.format(
-                    Locale.ROOT,
-                    "water up to %.0f of %.0f L",
-                    Math.ceil(most),
-                    Math.floor(pit.pit().brimL()));
+            double brimL = pit.pit().brimL();
+            return most >= brimL - 0.05
+                    ? String.format(Locale.ROOT, "water to the brim, %.0f L", brimL)
+                    : String.format(Locale.ROOT, "water up to %.0f of %.0f L", Math.ceil(most), Math.floor(brimL));
         }
         if (load.need() instanceof Need.Band) {
             return "contents " + tenths(least) + " to " + tenths(most) + " degC";

@@ -253,9 +253,7 @@ final class KeptFigure {
         for (KeptFate fate : fates) {
             words.append(words.isEmpty() ? "" : " ")
                     .append(fate.load().name())
-                    .append(" (")
-                    .append(fate.load().owed())
-                    .append("): ")
+                    .append(": ")
                     .append(fate.words())
                     .append('.');
         }

@@ -3,6 +3,8 @@ package tideover.app.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import tideover.engine.answer.Answer;
 import tideover.engine.answer.ProvenRig;
 import tideover.engine.answer.Question;
@@ -15,6 +17,7 @@ import tideover.engine.proof.Lift;
 import tideover.engine.proof.Proof;
 import tideover.engine.proof.StormProof;
 import tideover.engine.quantity.PlainNumber;
+import tideover.engine.why.Basis;
 import tideover.engine.why.MarginNote;
 
 /** What is owed to people, how it fared, what storms do and what costs nothing, in words that text, page and JSON share. */
@@ -153,32 +156,71 @@ final class KeptWords {
         return String.join("; ", does);
     }
 
-    /** One for each load that keeps something: what it owes, how that is known, how it fared. */
-    static List<Page.Fact> needs(Answer answer, ProvenRig rig) {
+    /**
+     * One load that keeps something.
+     *
+     * @param owed    what it is owed, and when it may run
+     * @param worst   how it fared in the worst outage
+     * @param inStorm in the worst storm start; empty where storms only take the grid
+     * @param guessed which of its figures nobody measured, read or chose; may be empty
+     */
+    record Fared(String name, String owed, String worst, String inStorm, String guessed) {}
+
+    static List<Fared> needs(Answer answer, ProvenRig rig) {
         Proof proof = rig.proof();
         StormProof storm = proof.storm();
         List<KeptFate> worst = KeptFate.of(proof.worst());
         List<KeptFate> inStorm = storm == null ? List.of() : KeptFate.of(storm.worst());
-        List<Page.Fact> facts = new ArrayList<>();
+        List<Fared> all = new ArrayList<>();
         for (int i = 0; i < worst.size(); i++) {
             Load load = worst.get(i).load();
-            String known = known(load, answer.notes());
-            facts.add(new Page.Fact(
+            all.add(new Fared(
                     load.name(),
-                    upper(owed(load)) + "." + agency(load) + " Worst outage: "
-                            + worst.get(i).words() + "."
-                            + (inStorm.isEmpty()
-                                    ? ""
-                                    : " Worst storm start: " + inStorm.get(i).words() + ".")
-                            + (known.isEmpty() ? "" : " Known from: " + known + ".")));
+                    owed(load) + agency(load),
+                    worst.get(i).words(),
+                    inStorm.isEmpty() ? "" : inStorm.get(i).words(),
+                    guessed(load, answer.notes())));
         }
-        return facts;
+        return all;
+    }
+
+    /** As a table; null where nothing keeps anything. */
+    static @Nullable Table needs(List<Fared> all) {
+        if (all.isEmpty()) {
+            return null;
+        }
+        boolean stormy = all.stream().anyMatch(one -> !one.inStorm().isEmpty());
+        Table.Builder table = Table.titled("How each fared at its worst")
+                .words("load")
+                .words("owed")
+                .words("in the worst outage");
+        if (stormy) {
+            table.words("in the worst storm start");
+        }
+        for (Fared one : all) {
+            if (stormy) {
+                table.row(one.name(), one.owed(), one.worst(), one.inStorm());
+            } else {
+                table.row(one.name(), one.owed(), one.worst());
+            }
+        }
+        return table.done();
+    }
+
+    private static String guessed(Load load, List<MarginNote> notes) {
+        return TELLING.stream()
+                .filter(figure -> notes.stream()
+                        .anyMatch(note -> note.name().equals(load.name() + ": " + figure)
+                                && (note.basis() == Basis.GUESS
+                                        || note.basis() == Basis.COMMON_PRACTICE
+                                        || note.basis() == Basis.FROM_MEMORY)))
+                .collect(Collectors.joining(", "));
     }
 
     private static String agency(Load load) {
         return load instanceof ColdLoad cold && !Double.isInfinite(cold.agencyHours())
                 ? String.format(
-                        Locale.ROOT, " The agencies allow it %.0f h without power.", Math.floor(cold.agencyHours()))
+                        Locale.ROOT, "; the agencies allow %.0f h without power", Math.floor(cold.agencyHours()))
                 : "";
     }
 
@@ -225,9 +267,5 @@ final class KeptWords {
                     onlyInStorm(habit) ? "storm starts alone" : "every start");
         }
         return table.done();
-    }
-
-    private static String upper(String words) {
-        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 }

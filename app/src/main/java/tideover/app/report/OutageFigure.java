@@ -255,6 +255,14 @@ final class OutageFigure {
             return "carried to the end, " + store;
         }
         double unservedWh = trace.ledger().unservedEssentialWh();
+        if (unservedWh < 0.5) {
+            return String.format(
+                    Locale.ROOT,
+                    "a need is no longer kept after %.1f h%s; %s",
+                    cut(trace.hoursCarried()),
+                    Words.because(trace),
+                    store);
+        }
         return String.format(
                 Locale.ROOT,
                 "essential loads fall short after %.1f h%s and miss %.0f Wh of %.0f Wh; %s",

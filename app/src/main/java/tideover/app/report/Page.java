@@ -59,7 +59,7 @@ public record Page(
      * @param outages  the median and the worst, what they keep, the worst of storms
      * @param wanting  what the mean outage wanted and did not get
      * @param without  months without a failure
-     * @param needs    one for each load that keeps a temperature or a level
+     * @param needs    loads that keep a temperature or a level and how they fared; null where there is none
      * @param habits   what costs nothing; null where there is none
      * @param doubts   what to measure first; null where nothing moves anything
      * @param still    what moves nothing; empty where everything does
@@ -76,7 +76,7 @@ public record Page(
             String without,
             Table starts,
             Table allStarts,
-            List<Fact> needs,
+            @Nullable Table needs,
             @Nullable Table habits,
             @Nullable Table doubts,
             String still,
@@ -88,7 +88,6 @@ public record Page(
         public Proven {
             facts = List.copyOf(facts);
             outages = List.copyOf(outages);
-            needs = List.copyOf(needs);
         }
     }
 

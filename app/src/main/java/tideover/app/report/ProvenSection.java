@@ -51,7 +51,7 @@ final class ProvenSection {
                 section.without(),
                 StartsTable.brief(proof.starts(), section.outage),
                 StartsTable.full(proof.starts()),
-                KeptWords.needs(answer, rig),
+                KeptWords.needs(KeptWords.needs(answer, rig)),
                 proof.habits().isEmpty() ? null : KeptWords.habits(proof.habits()),
                 DoubtWords.moving(rig.doubts()).isEmpty() ? null : DoubtWords.table(rig.doubts(), !answer.medical()),
                 DoubtWords.still(rig.doubts()),

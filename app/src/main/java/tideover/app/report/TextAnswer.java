@@ -122,10 +122,10 @@ public final class TextAnswer {
 
     /** What is kept and how it fared, what costs nothing, what to measure first. */
     private void kept(ProvenRig rig) {
-        List<Page.Fact> needs = KeptWords.needs(answer, rig);
+        List<KeptWords.Fared> needs = KeptWords.needs(answer, rig);
         if (!needs.isEmpty()) {
             heading("What must be kept");
-            needs.forEach(fact -> wrapped("  - ", fact.name() + ": " + fact.words()));
+            needs.forEach(this::fared);
         }
         if (!rig.proof().habits().isEmpty()) {
             heading("What you could do for nothing, each by itself");
@@ -141,6 +141,17 @@ public final class TextAnswer {
             if (!rest.isEmpty()) {
                 wrapped("  ", rest);
             }
+        }
+    }
+
+    private void fared(KeptWords.Fared one) {
+        wrapped("  - ", one.name() + ": " + one.owed() + ".");
+        wrapped("    Worst outage: ", one.worst() + ".");
+        if (!one.inStorm().isEmpty()) {
+            wrapped("    Worst storm start: ", one.inStorm() + ".");
+        }
+        if (!one.guessed().isEmpty()) {
+            wrapped("    Guessed or usual figures: ", one.guessed() + ".");
         }
     }
 

@@ -2,10 +2,16 @@ package tideover.app.report;
 
 import java.io.IOException;
 import java.io.Writer;
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import tideover.engine.load.ColdLoad;
+import tideover.engine.load.Load;
+import tideover.engine.load.PitLoad;
 import tideover.engine.proof.Trace;
 import tideover.engine.proof.TraceStep;
 import tideover.engine.quantity.ModelYear;
@@ -53,17 +59,63 @@ public final class TraceCsv {
         return new Column(name, step -> fixed(6, figure.applyAsDouble(step)));
     }
 
-    /** Names of the columns, in their order. */
+    /** Names of the columns that every trace has, in their order. */
     public static List<String> columns() {
         return COLUMNS.stream().map(Column::name).toList();
     }
 
+    /**
+     * Columns of what switches itself, after all others: its name in small letters, then what is kept, the air around it where
+     * there is some, watts at its plug, hours of the step without power, and whether its need was kept so far.
+     */
+    static List<String> columns(Trace trace) {
+        List<String> names = new ArrayList<>(columns());
+        kept(trace).forEach(column -> names.add(column.name()));
+        return names;
+    }
+
+    private static List<Column> kept(Trace trace) {
+        List<Column> columns = new ArrayList<>();
+        Set<String> taken = new HashSet<>();
+        for (int i = 0; i < trace.kept().size(); i++) {
+            int number = i;
+            Load load = trace.kept().get(number);
+            String plain = plain(load.name());
+            String name = plain.isEmpty() ? "kept" : plain;
+            for (int next = 2; !taken.add(name); next++) {
+                name = (plain.isEmpty() ? "kept" : plain) + "_" + next;
+            }
+            columns.add(new Column(
+                    name + (load instanceof PitLoad ? "_l" : "_c"),
+                    step -> fixed(3, step.kept().get(number).kept())));
+            if (load instanceof ColdLoad) {
+                columns.add(new Column(
+                        name + "_air_c",
+                        step -> fixed(3, step.kept().get(number).airDegC())));
+            }
+            columns.add(figure(name + "_w", step -> step.kept().get(number).plugW()));
+            columns.add(new Column(
+                    name + "_without_power_h",
+                    step -> fixed(4, step.kept().get(number).darkH())));
+            columns.add(
+                    new Column(name + "_kept", step -> step.kept().get(number).whole() ? "yes" : "no"));
+        }
+        return columns;
+    }
+
+    /** Letters a to z, digits and low lines: what a person typed cannot break a row, nor be taken for a formula. */
+    private static String plain(String name) {
+        return name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "_").replaceAll("^_|_$", "");
+    }
+
     public static void write(Trace trace, Writer out) throws IOException {
-        out.write(String.join(",", columns()) + "\n");
+        List<Column> all = new ArrayList<>(COLUMNS);
+        all.addAll(kept(trace));
+        out.write(String.join(",", columns(trace)) + "\n");
         for (TraceStep step : trace.steps()) {
             out.write(String.join(
                             ",",
-                            COLUMNS.stream()
+                            all.stream()
                                     .map(column -> column.cell().apply(step))
                                     .toList())
                     + "\n");

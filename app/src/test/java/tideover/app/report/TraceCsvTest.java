@@ -17,7 +17,7 @@ class TraceCsvTest {
     void everyColumnIsTold() throws IOException {
         List<String> told = new ArrayList<>();
         for (String line : Files.readAllLines(Path.of("..", "docs", "trace-file.md"))) {
-            if (line.startsWith("| `")) {
+            if (line.startsWith("| `") && !line.startsWith("| `_")) {
                 Matcher name = Pattern.compile("`([a-z_]+)`").matcher(line.split("\\|")[1]);
                 while (name.find()) {
                     told.add(name.group(1));
