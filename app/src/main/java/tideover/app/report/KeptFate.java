@@ -55,7 +55,10 @@ record KeptFate(
                     ? trace.stepHours()
                     : 0;
             if (!one.whole() && Double.isNaN(kept)) {
-                kept = step.hour();
+                // The first to fail is known to the instant, the others to the step.
+                boolean first = trace.hoursCarried() >= step.hour() - INSTANT_H
+                        && trace.hoursCarried() <= step.hour() + trace.stepHours() + INSTANT_H;
+                kept = first ? trace.hoursCarried() : step.hour();
                 byAgencies = load instanceof ColdLoad cold && insideLimits(cold, one.kept(), above);
             }
         }

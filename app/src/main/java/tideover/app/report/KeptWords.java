@@ -10,6 +10,7 @@ import tideover.engine.answer.ProvenRig;
 import tideover.engine.answer.Question;
 import tideover.engine.load.ColdLoad;
 import tideover.engine.load.Load;
+import tideover.engine.load.Need;
 import tideover.engine.load.PitLoad;
 import tideover.engine.outage.Outage;
 import tideover.engine.outage.Storm;
@@ -104,6 +105,9 @@ final class KeptWords {
         }
         if (proof.storm() != null) {
             return words + " That meets the target but for storms, which were not tried without power.";
+        }
+        if (boxes.stream().anyMatch(load -> load.need() instanceof Need.Band)) {
+            return words + " That meets the target; of medicine ask the pharmacist before you rely on it.";
         }
         return words + " That meets the target: nothing need be bought."
                 + (boxes.isEmpty() ? "" : " Put a thermometer in the box, and read below what is said of food.");
