@@ -70,7 +70,7 @@ public final class Words {
             Rated best = list.unconfirmed().get(0);
             miss = " The nearest, " + best.rig().words() + " for "
                     + money(best.price().totalCents(), question.currency()) + ", carries " + of100(best.share())
-                    + " on the first weather years and fewer than asked on the confirming ones.";
+                    + " on the first weather years and fewer than asked on the confirming ones or on the storm starts.";
         } else if (list != null && !list.misses().isEmpty()) {
             Rated best = list.misses().get(0);
             miss = " The nearest, " + best.rig().words() + " for "

@@ -347,7 +347,7 @@ public final class Prover {
         return table;
     }
 
-    /** The battery, if cold matters to it, as cold as it is on the average of the asked months. */
+    /** The fewest, by the hour. The battery, if cold matters to it, as cold as it is on the average of the asked months. */
     private Series noSunHours(Setup setup) {
         Setup dark = setup.with(setup.figures().withArrayRatedW(0));
         Setup.Cells cells = dark.cells();
@@ -356,14 +356,30 @@ public final class Prover {
                     .at(meanDegC(cells, setup.outage().months())));
         }
         Walk walk = dark.walks(NO_SUN_CAP_HOURS).get();
-        int firstHour = 24 * ModelYear.firstDay(setup.outage().months().get(0));
-        walk.onto(new Stretch(firstHour, 24, NO_SUN_CAP_HOURS));
         double[] lowest = {0};
         double[] hours = new double[24];
-        for (int hour = 0; hour < 24; hour++) {
-            hours[hour] = walk.hoursCarried(hour, NO_SUN_CAP_HOURS, NO_SUN_CAP_HOURS, lowest);
+        Arrays.fill(hours, NO_SUN_CAP_HOURS);
+        for (int day : noSunDays(setup)) {
+            walk.onto(new Stretch(24 * day, 24, NO_SUN_CAP_HOURS));
+            for (int hour = 0; hour < 24; hour++) {
+                hours[hour] =
+                        Math.min(hours[hour], walk.hoursCarried(hour, NO_SUN_CAP_HOURS, NO_SUN_CAP_HOURS, lowest));
+            }
         }
         return Series.owning(hours);
+    }
+
+    /** Any day will do where only the clock counts; where rooms do, the middle of each asked month of each year, and the worst. */
+    private List<Integer> noSunDays(Setup setup) {
+        List<Integer> months = setup.outage().months();
+        if (setup.kept().isEmpty()) {
+            return List.of(ModelYear.firstDay(months.get(0)));
+        }
+        return IntStream.range(0, weather.years())
+                .boxed()
+                .flatMap(year -> months.stream()
+                        .map(month -> year * ModelYear.DAYS + ModelYear.firstDay(month) + ModelYear.daysIn(month) / 2))
+                .toList();
     }
 
     private static double meanDegC(Setup.Cells cells, List<Integer> months) {
