@@ -224,7 +224,12 @@ final class KeptWords {
     private static String agency(Load load) {
         return load instanceof ColdLoad cold && !Double.isInfinite(cold.agencyHours())
                 ? String.format(
-                        Locale.ROOT, "; the agencies allow %.0f h without power", Math.floor(cold.agencyHours()))
+                        Locale.ROOT,
+                        "; the agencies allow %.0f h without power, %s",
+                        Math.floor(cold.agencyHours()),
+                        cold.box().kind().freezes()
+                                ? "counted anew only once its food is cold again"
+                                : "all such hours together")
                 : "";
     }
 
