@@ -5,13 +5,24 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import tideover.engine.Invented;
+import tideover.engine.cold.BoxKind;
+import tideover.engine.cold.ColdBox;
+import tideover.engine.cold.Compressor;
+import tideover.engine.cold.Contents;
+import tideover.engine.cold.Food;
+import tideover.engine.load.ColdLoad;
+import tideover.engine.load.Duty;
 import tideover.engine.load.Load;
+import tideover.engine.load.Nature;
+import tideover.engine.load.Need;
 import tideover.engine.outage.Outage;
 import tideover.engine.quantity.Workers;
 import tideover.engine.rig.Rig;
+import tideover.engine.site.RoomKind;
 import tideover.engine.site.Weather;
 
 /** Walks with things that switch themselves: properties on random boxes, pits, homes and rigs. */
@@ -155,5 +166,43 @@ class KeptWalkTest {
     private static Proof proofBy(int threads, Weather weather, Rig rig, List<Load> loads, Outage outage) {
         return new Prover(weather, Invented.plane(weather), weather.airDegC(), NOON, 4, 1, Workers.of(threads))
                 .prove(rig, loads, outage);
+    }
+
+    /** Food that stands at its freezing point has begun to thaw: it is broken there, not only once it is warmer. */
+    @Test
+    void whatBeginsToThawIsNotKept() {
+        Invented invented = new Invented(461);
+        Weather weather = invented.weather(1);
+        YearsShelf shelf = new YearsShelf(weather, Invented.plane(weather), weather.airDegC());
+        ColdBox box = ColdBox.ofWalls(
+                BoxKind.CHEST_FREEZER,
+                200,
+                0.6,
+                new Compressor(90, 22),
+                null,
+                List.of(Contents.of(Food.LEAN_BEEF, 100)));
+        Load freezer = new ColdLoad(
+                "freezer",
+                Invented.MAINS,
+                box,
+                new Need.Below(-1.7),
+                Duty.AS_IT_NEEDS,
+                Double.NaN,
+                RoomKind.INDOORS,
+                Nature.PLAIN);
+        Keeper keeper =
+                Kept.without(List.of(freezer), shelf, 4).all().get(0).maker().keeper(false, false, true);
+        keeper.onto(new Stretch(24 * 190, 24, 400));
+        keeper.begin(0);
+        int step = 0;
+        while (keeper.kept() < -1.7) {
+            keeper.step(step / 4, step % 96, step / 4.0, 0, false);
+            keeper.untilSwitchH(0.25, false);
+            keeper.pass(0.25, false);
+            step++;
+        }
+        assertThat(step / 4.0).isLessThan(48);
+        assertThat(keeper.kept()).isCloseTo(-1.7, within(1e-9));
+        assertThat(keeper.broken()).isEqualTo(Ending.THAWED);
     }
 }
