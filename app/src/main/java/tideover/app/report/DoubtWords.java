@@ -16,11 +16,16 @@ final class DoubtWords {
 
     private DoubtWords() {}
 
-    /** The share were nothing sure. */
-    static String together(Doubts doubts) {
+    /**
+     * The share were nothing sure.
+     *
+     * @param stormy whether storms do more than take the grid, which these figures leave out
+     */
+    static String together(Doubts doubts, boolean stormy) {
         return "With everything that is not known: between " + Words.percent(doubts.low()) + " and "
                 + Words.percentUp(doubts.high()) + " of 100. The interval beside the share is the luck of the weather"
-                + " alone; here every doubtful figure goes through its range as well.";
+                + " alone; here every doubtful figure goes through its range as well."
+                + (stormy ? " What storms do is not in it." : "");
     }
 
     static boolean moves(Doubts.Effect effect) {

@@ -16,6 +16,7 @@ import tideover.engine.outage.Outage;
 import tideover.engine.outage.Storm;
 import tideover.engine.proof.Lift;
 import tideover.engine.proof.Proof;
+import tideover.engine.proof.Prover;
 import tideover.engine.proof.StormProof;
 import tideover.engine.quantity.PlainNumber;
 import tideover.engine.why.Basis;
@@ -81,7 +82,8 @@ final class KeptWords {
         if (!bare.isEmpty()) {
             facts.add(new Page.Fact("Nothing bought", bare));
         }
-        facts.add(new Page.Fact("Not known", DoubtWords.together(rig.doubts())));
+        facts.add(new Page.Fact(
+                "Not known", DoubtWords.together(rig.doubts(), rig.proof().storm() != null)));
         return facts;
     }
 
@@ -111,6 +113,24 @@ final class KeptWords {
         }
         return words + " That meets the target: nothing need be bought."
                 + (boxes.isEmpty() ? "" : " Put a thermometer in the box, and read below what is said of food.");
+    }
+
+    /** Against what a rig that met the target is tried again. */
+    static String tried(Question question) {
+        boolean stormy = Prover.isStormy(question.loads(), question.outage());
+        String years = "on the confirming years";
+        if (!stormy) {
+            return years;
+        }
+        return question.weather().canDrawAgain() ? "on storm starts or " + years : "on storm starts";
+    }
+
+    /** Such as "; on storm starts 82.0 of 100"; empty where storms only take the grid. */
+    static String onStorms(Proof proof) {
+        StormProof storm = proof.storm();
+        return storm == null
+                ? ""
+                : "; on storm starts " + Words.of100(storm.share().share());
     }
 
     /** What a storm does and whether it is borne; empty where storms only take the grid. */

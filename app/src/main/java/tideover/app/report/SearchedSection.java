@@ -31,7 +31,10 @@ final class SearchedSection {
                 front.isEmpty()
                         ? null
                         : FrontFigure.of(answer, list, section.rows("Price against share", front, front.size())),
-                section.rated("Met the target, and missed it when confirmed", list.unconfirmed(), MOST_ROWS),
+                section.rated(
+                        "Met the target, and missed it " + KeptWords.tried(answer.question()),
+                        list.unconfirmed(),
+                        MOST_ROWS),
                 section.rated(Words.misses(list), list.misses(), MOST_ROWS),
                 section.looked(),
                 section.rejected());

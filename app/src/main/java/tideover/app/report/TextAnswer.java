@@ -255,7 +255,7 @@ public final class TextAnswer {
             rated(aroundTarget(list.front()));
         }
         if (!list.unconfirmed().isEmpty()) {
-            heading("Cheaper, met the target, and missed it on the confirming years or in storms");
+            heading("Cheaper, met the target, and missed it " + KeptWords.tried(answer.question()));
             rated(list.unconfirmed());
         }
         if (!list.misses().isEmpty()) {

@@ -42,6 +42,7 @@ public final class Words {
             lead = "This rig costs " + price + given(answer, answer.rig());
         }
         return lead + share(answer.rig().proof().share(), answer.years()) + " " + outages(question) + confirmed(answer)
+                + KeptWords.onStorms(answer.rig().proof())
                 + ": " + answer.rig().rig().words() + ".";
     }
 
@@ -70,7 +71,7 @@ public final class Words {
             Rated best = list.unconfirmed().get(0);
             miss = " The nearest, " + best.rig().words() + " for "
                     + money(best.price().totalCents(), question.currency()) + ", carries " + of100(best.share())
-                    + " on the first weather years and fewer than asked on the confirming ones or on the storm starts.";
+                    + " on the first weather years and fewer than asked " + KeptWords.tried(question) + ".";
         } else if (list != null && !list.misses().isEmpty()) {
             Rated best = list.misses().get(0);
             miss = " The nearest, " + best.rig().words() + " for "

@@ -106,13 +106,25 @@ class KeptReportTest {
                 .startsWith("With nothing bought and the doors shut " + Words.of100(PROOF.bareShare())
                         + " outages are carried.");
         for (String form : List.of(TEXT, words(PAGE))) {
-            assertThat(form).contains(bare, DoubtWords.together(RIG.doubts()), KeptWords.storm(ALL, PROOF));
+            assertThat(form).contains(bare, DoubtWords.together(RIG.doubts(), true), KeptWords.storm(ALL, PROOF));
             assertThat(form.indexOf(bare)).isLessThan(form.indexOf("Hours carried"));
         }
         assertThat(KeptWords.stormDoes(ALL.question()))
                 .isEqualTo(
                         "panels come out after 9 h; cellar: water rises to 700 L/h after 5 h and ebbs within 20 h; it is"
                                 + " known a day ahead and " + HOSTILE + " is cooled to -24 degC");
+    }
+
+    /** A share of all starts must never hide what storms make of it. */
+    @Test
+    void theSentenceTellsStorms() {
+        assertThat(Words.sentence(ALL))
+                .contains("; on storm starts "
+                        + Words.of100(
+                                Objects.requireNonNull(PROOF.storm()).share().share()) + ": ");
+        assertThat(KeptWords.tried(ALL.question())).isEqualTo("on storm starts");
+        assertThat(KeptWords.tried(question(List.of(freezer("chest", 0)), null, 0.9)))
+                .isEqualTo("on the confirming years");
     }
 
     @Test
@@ -137,7 +149,7 @@ class KeptReportTest {
                 0.801,
                 0.9712,
                 List.of(new Doubts.Effect(mass, 0.85, 0.9501, 3), new Doubts.Effect(still, 0.9, 0.9, 0)));
-        assertThat(DoubtWords.together(doubts))
+        assertThat(DoubtWords.together(doubts, false))
                 .startsWith("With everything that is not known: between 80.1 and 97.2 of 100. ");
         assertThat(DoubtWords.rows(doubts, true))
                 .containsExactly("box: mass, 0.6 to 1.25 times: 85.0 to 95.0 of 100. Measure: weigh it.");
