@@ -201,7 +201,7 @@ class KeptWalkTest {
             keeper.pass(0.25, false);
             step++;
         }
-        assertThat(step / 4.0).isLessThan(48);
+        assertThat(step / 4.0).isBetween(40.0, 70.0);
         assertThat(keeper.kept()).isCloseTo(-1.7, within(1e-9));
         assertThat(keeper.broken()).isEqualTo(Ending.THAWED);
     }
