@@ -16,7 +16,6 @@ import tideover.engine.outage.Outage;
 import tideover.engine.outage.Storm;
 import tideover.engine.proof.Lift;
 import tideover.engine.proof.Proof;
-import tideover.engine.proof.Prover;
 import tideover.engine.proof.StormProof;
 import tideover.engine.quantity.PlainNumber;
 import tideover.engine.why.Basis;
@@ -117,7 +116,7 @@ final class KeptWords {
 
     /** Against what a rig that met the target is tried again. */
     static String tried(Question question) {
-        boolean stormy = Prover.isStormy(question.loads(), question.outage());
+        boolean stormy = question.isStormy();
         String years = "on the confirming years";
         if (!stormy) {
             return years;

@@ -6,6 +6,7 @@ import tideover.engine.load.Load;
 import tideover.engine.outage.Outage;
 import tideover.engine.part.Part;
 import tideover.engine.proof.Doubt;
+import tideover.engine.proof.Prover;
 import tideover.engine.search.Grammar;
 import tideover.engine.site.Place;
 import tideover.engine.site.RoomKind;
@@ -68,5 +69,10 @@ public record Question(
      */
     public Outage asked() {
         return medical() ? outage.withTarget(1) : outage;
+    }
+
+    /** Whether storms do more than take the grid, so that their starts are walked with that. */
+    public boolean isStormy() {
+        return Prover.isStormy(loads, outage);
     }
 }
