@@ -2,6 +2,7 @@ package tideover.app.files;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import tideover.app.files.Quantities.Measure;
 import tideover.engine.cold.BoxKind;
@@ -90,9 +91,6 @@ final class ColdReader {
     private static final double USUAL_COOLER_W_PER_K = 0.6;
 
     private static final double USUAL_COOLER_L = 50;
-    /** A compressor of which nothing is told runs no more than this share of the time in a hot room; common practice, no source. */
-    private static final double MOST_USUAL_DUTY = 0.6;
-
     /** The walls of a box known by its label may hold a little better; common practice, no source. */
     private static final double LABEL_WALLS_LEAST = 0.8;
 
@@ -209,7 +207,7 @@ final class ColdReader {
                 ? new Compressor(draws.middle(), walls.readDegC())
                 : Compressor.usual(kind, freshL);
         ColdBox box = box(kind, freshL, walls, told, defrosting, contents, setDegC);
-        Compressor compressor = drawsField.isPresent() ? told : strong(told, box);
+        Compressor compressor = drawsField.isPresent() ? told : strong(box);
         box = box(kind, freshL, walls, compressor, defrosting, contents, setDegC)
                 .withOpenings(opened);
         checkStrength(box, walls, drawsField);
@@ -547,9 +545,8 @@ final class ColdReader {
     }
 
     /** A usual compressor, as strong as the walls of its box need it. */
-    private Compressor strong(Compressor usual, ColdBox box) {
-        double times = Math.max(1, box.dutyAt(ColdBox.LABEL_ROOM_DEG_C) / MOST_USUAL_DUTY);
-        Compressor strong = new Compressor(usual.runningW() * times, usual.atRoomDegC());
+    private Compressor strong(ColdBox box) {
+        Compressor strong = Objects.requireNonNull(box.strongEnough().compressor());
         reading.note(
                 name + ": draws",
                 PlainNumber.of(strong.runningW()) + " W while it runs",

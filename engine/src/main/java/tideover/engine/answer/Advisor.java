@@ -7,7 +7,6 @@ import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.outage.Outage;
 import tideover.engine.proof.CarriedShare;
-import tideover.engine.proof.KeptBound;
 import tideover.engine.proof.PlaneWeather;
 import tideover.engine.proof.Proof;
 import tideover.engine.proof.Prover;
@@ -99,11 +98,7 @@ public final class Advisor {
                 question.place().meanSolarNoonHour(),
                 options.stepsPerHour(),
                 question.asked(),
-                KeptBound.of(
-                        question.loads(),
-                        sky.weather(),
-                        question.outage().months(),
-                        question.outage().hours()),
+                prover(sky).keptBound(question.loads(), question.outage()),
                 workers);
         // Candidates are judged while the confirming years are drawn: neither knows of the other.
         Candidates[] candidates = new Candidates[1];

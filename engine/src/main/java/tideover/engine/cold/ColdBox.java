@@ -192,7 +192,17 @@ public record ColdBox(
         Compressor told = compressor == null ? Compressor.usual(kind, litres) : compressor;
         ColdBox box = ofWalls(kind, litres, wallWPerK, told, defrost, contents);
         box = freezerPartL > 0 ? box.withFreezerPart() : box;
-        return compressor == null ? box.drawing(Math.max(1, box.dutyAt(LABEL_ROOM_DEG_C) / MOST_USUAL_DUTY)) : box;
+        return compressor == null ? box.strongEnough() : box;
+    }
+
+    /** With its compressor as much larger as its walls need it in the label's room. */
+    public ColdBox strongEnough() {
+        return drawing(Math.max(1, dutyAt(LABEL_ROOM_DEG_C) / MOST_USUAL_DUTY));
+    }
+
+    /** Whether its owner may hold it back: a freezer, or a box with ice of a stated mass. */
+    public boolean mayWait() {
+        return kind.freezes() || contents.size() > 1;
     }
 
     /** Of a box whose compressor works at its one temperature. */

@@ -22,7 +22,7 @@ public record ColdLoad(
         double chilledToDegC,
         RoomKind room,
         Nature nature)
-        implements Load {
+        implements KeepingLoad {
     /** To tell what it uses on a usual day. */
     private static final double USUAL_ROOM_DEG_C = 22;
 
@@ -33,8 +33,7 @@ public record ColdLoad(
         if (!byTemperature) {
             throw new IllegalArgumentException(name + ": a cold box owes a temperature, not: " + need.words());
         }
-        boolean mayWait = box.kind().freezes() || box.contents().size() > 1;
-        if (duty.kind() != Duty.Kind.AS_IT_NEEDS && !mayWait) {
+        if (duty.kind() != Duty.Kind.AS_IT_NEEDS && !box.mayWait()) {
             throw new IllegalArgumentException(name + ": only a freezer, or a box with ice in it, may be held back");
         }
     }
@@ -49,17 +48,6 @@ public record ColdLoad(
     @Override
     public double runningW() {
         return box.mostW();
-    }
-
-    /** Always: what is not needed is left unplugged. */
-    @Override
-    public boolean essential() {
-        return true;
-    }
-
-    @Override
-    public boolean keeps() {
-        return true;
     }
 
     @Override

@@ -22,7 +22,7 @@ public record HeatLoad(
         Need.Above limit,
         RoomKind room,
         Nature nature)
-        implements Load {
+        implements KeepingLoad {
     /**
      * One temperature: {@code dT/dt = (outdoors + gain + lift while heated - T) / tau}.
      *
@@ -59,17 +59,6 @@ public record HeatLoad(
     @Override
     public Need need() {
         return limit;
-    }
-
-    /** Always: what is not needed is left unplugged. */
-    @Override
-    public boolean essential() {
-        return true;
-    }
-
-    @Override
-    public boolean keeps() {
-        return true;
     }
 
     @Override

@@ -4,7 +4,7 @@ import java.util.List;
 import tideover.engine.site.RoomKind;
 
 /** Something that must, or would be nice to, stay on. Watts are at the load's own plug. */
-public sealed interface Load permits SteadyLoad, TimedLoad, ColdLoad, PitLoad, HeatLoad {
+public sealed interface Load permits SteadyLoad, TimedLoad, KeepingLoad {
     String name();
 
     Supply supply();
@@ -27,10 +27,7 @@ public sealed interface Load permits SteadyLoad, TimedLoad, ColdLoad, PitLoad, H
         return need().words();
     }
 
-    /**
-     * Whether it switches itself on and off by what it keeps, a temperature or a level, and is judged by that. The clock then
-     * tells when it may run, not when it does.
-     */
+    /** Whether it switches itself by what it keeps: see {@link KeepingLoad}. */
     default boolean keeps() {
         return false;
     }

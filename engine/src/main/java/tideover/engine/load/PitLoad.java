@@ -21,7 +21,7 @@ public record PitLoad(
         double pumpedLPerH,
         RoomKind room,
         Nature nature)
-        implements Load {
+        implements KeepingLoad {
     /**
      * Litres above the float's lower point.
      *
@@ -79,17 +79,6 @@ public record PitLoad(
     @Override
     public Need need() {
         return new Need.NoFlood();
-    }
-
-    /** Always: what is not needed is left unplugged. */
-    @Override
-    public boolean essential() {
-        return true;
-    }
-
-    @Override
-    public boolean keeps() {
-        return true;
     }
 
     @Override

@@ -21,8 +21,6 @@ import tideover.engine.quantity.Series;
  * exactly, and only the contents' lag behind the air depends on the step.
  */
 final class ColdKeeper implements Keeper {
-    private static final double INSTANT_H = 1e-12;
-
     private final ColdLoad load;
     private final ColdBox box;
     private final Series roomOfYears;

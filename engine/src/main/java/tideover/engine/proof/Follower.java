@@ -8,8 +8,6 @@ import org.jspecify.annotations.Nullable;
  * events shifts the contents' lag.
  */
 final class Follower implements Keeper {
-    private static final double INSTANT_H = 1e-12;
-
     private final Keeper keeper;
     private final GridLife life;
     private final int stepsPerHour;

@@ -66,9 +66,7 @@ final class Habits {
 
     private void of(ColdLoad load) {
         ColdBox box = load.box();
-        boolean mayWait = box.compressor() != null
-                && (box.kind().freezes() || box.contents().size() > 1);
-        if (mayWait) {
+        if (box.compressor() != null && box.mayWait()) {
             duty(load, Duty.AS_IT_NEEDS, "let it run whenever it needs to");
             duty(load, Duty.WHILE_SUNNY, "run it only while the panels give half of what it draws");
             duty(load, Duty.inHours(List.of(new DayWindow(10, 14))), "run it only from 10:00 to 14:00");

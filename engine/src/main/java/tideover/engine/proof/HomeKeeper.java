@@ -7,8 +7,6 @@ import tideover.engine.quantity.Series;
 
 /** A heated home followed through an outage: one temperature, exponential between the thermostat's two points. */
 final class HomeKeeper implements Keeper {
-    private static final double INSTANT_H = 1e-12;
-
     private final HeatLoad load;
     private final Series outdoorDegC;
     private final @Nullable GridLife life;

@@ -7,6 +7,9 @@ import org.jspecify.annotations.Nullable;
  * switchings its draw is steady. Belongs to one thread.
  */
 interface Keeper {
+    /** A switching so near is now, h. */
+    double INSTANT_H = 1e-12;
+
     /** Makes a stretch of weather ready. */
     void onto(Stretch stretch);
 

@@ -5,8 +5,6 @@ import tideover.engine.load.PitLoad;
 
 /** A pit followed through an outage: straight lines between the float's two points. It begins full to the upper one. */
 final class PitKeeper implements Keeper {
-    private static final double INSTANT_H = 1e-12;
-
     private final PitLoad load;
     private final double stepHours;
     private final boolean storm;

@@ -91,7 +91,7 @@ public final class Prover {
         Setup setup = setup(rig, loads, outage);
         List<Stretch> weeks = new ArrayList<>();
         Stretch.of(outage.months(), weather.years(), outage.hours()).forEach(all -> weeks.addAll(all.pieces(7)));
-        Series keptNeedW = shelf.keptBound(loads, outage).needW();
+        Series keptNeedW = keptBound(loads, outage).needW();
         weeks.sort(Comparator.<Stretch>comparingInt(week -> -failedBefore.getOrDefault(week, 0))
                 .thenComparingDouble(week -> spareW(week, rig, keptNeedW))
                 .thenComparingInt(Stretch::firstStartHour));
@@ -181,6 +181,11 @@ public final class Prover {
         return shareWhere(starts, outage, storms::isEither);
     }
 
+    /** What loads that switch themselves need at least, in these weather years. */
+    public KeptBound keptBound(List<Load> loads, Outage outage) {
+        return shelf.keptBound(loads, outage);
+    }
+
     /** Whether storms do anything to this rig beside taking the grid. */
     public static boolean isStormy(List<Load> loads, Outage outage) {
         return outage.storm() != null
@@ -208,14 +213,14 @@ public final class Prover {
         Weather some = weather.firstYears(DOUBT_YEARS);
         Prover prover = new Prover(
                 some, plane.first(some.hours()), roomDegC.first(some.hours()), noonHour, stepsPerHour, seed, workers);
+        // Onto its shelf first, so that what all cases share, lives on the grid above all, is worked out once.
+        prover.setup(rig, loads, outage);
         int capHours = proven.share() < 1 ? outage.hours() : CAP_TIMES * outage.hours();
         return Doubts.of(prover, rig, new Case(rig, loads, outage, 1), proven, doubts, seed, capHours);
     }
 
     /** As the other, for a case among many alike. */
     double[] score(Case one, int capHours) {
-        // Once with the shelf itself, so that what all cases share is worked out once.
-        setup(one.rig(), List.of(), one.outage());
         Setup setup = Setup.of(one.rig(), one.loads(), shelf.passing(), noonHour, stepsPerHour, one.outage());
         return score(
                 walkAll(setup.withSun(one.sunTimes()), one.outage().months(), capHours, DOUBT_STRIDE), one.outage());

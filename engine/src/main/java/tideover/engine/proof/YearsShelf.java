@@ -103,10 +103,6 @@ final class YearsShelf {
                         stepsPerHour));
     }
 
-    PlaneWeather plane() {
-        return plane;
-    }
-
     Series roomDegC() {
         return roomDegC;
     }
