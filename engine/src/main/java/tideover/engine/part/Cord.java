@@ -12,6 +12,9 @@ import tideover.engine.quantity.Require;
  */
 public record Cord(Listing listing, ConductorSize size, double lengthM, double ratedA, double volts, String plug)
         implements SmallPart {
+    /** Of what stands for a cord of any plug and volts. */
+    public static final String ANY_PLUG = "any plug";
+
     public Cord {
         Require.above(0, "lengthM", lengthM, "m");
         Require.above(0, "ratedA", ratedA, "A");

@@ -13,6 +13,7 @@ import tideover.engine.part.InverterRating;
 import tideover.engine.part.Outlet;
 import tideover.engine.part.Panel;
 import tideover.engine.part.ReadyBox;
+import tideover.engine.part.SocketBoard;
 import tideover.engine.part.Store;
 
 /**
@@ -87,6 +88,9 @@ public final class Assembly {
         } else if (chosen.part() instanceof Charger taken) {
             single(chosen, charger != null, "a second charger");
             charger = taken;
+        } else if (chosen.part() instanceof SocketBoard taken) {
+            single(chosen, false, "");
+            outlets.addAll(taken.outlets());
         }
     }
 
@@ -151,7 +155,8 @@ public final class Assembly {
                 controller,
                 inverter,
                 mainsCharge(store.nominalV()),
-                outlets);
+                outlets,
+                route.guessedLeadOhm());
         return new Result(rig, List.of());
     }
 

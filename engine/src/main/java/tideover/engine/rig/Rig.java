@@ -8,6 +8,7 @@ import tideover.engine.part.InverterRating;
 import tideover.engine.part.Outlet;
 import tideover.engine.part.Panel;
 import tideover.engine.part.Store;
+import tideover.engine.quantity.Require;
 
 /**
  * One complete answer: parts wired as a system. Made by {@link Assembly}, which sees to it that the parts make sense
@@ -22,6 +23,8 @@ import tideover.engine.part.Store;
  * @param controller     null where the sun cannot be used
  * @param inverter       null where there is direct current only
  * @param mainsCharge    null where nothing charges the store from the mains or an engine
+ * @param leadOhm        of the cables between the store and what hangs on it, both ways with fuse and joints, ohm; a guess by the
+ *                       way of building until the rig has been wired
  */
 public record Rig(
         Route route,
@@ -34,7 +37,8 @@ public record Rig(
         @Nullable ControllerRating controller,
         @Nullable InverterRating inverter,
         @Nullable MainsCharge mainsCharge,
-        List<Outlet> outlets) {
+        List<Outlet> outlets,
+        double leadOhm) {
     /** Inverters let go at about so much of their nominal volts, 10.5 V for 12 V. Common practice, no source. */
     public static final double USUAL_OFF_SHARE = 0.875;
 
@@ -49,6 +53,7 @@ public record Rig(
     public Rig {
         chosen = List.copyOf(chosen);
         outlets = List.copyOf(outlets);
+        Require.atLeast(0, "leadOhm", leadOhm, "ohm");
     }
 
     /** With another store in the same place. */
@@ -64,7 +69,8 @@ public record Rig(
                 controller,
                 inverter,
                 mainsCharge,
-                outlets);
+                outlets,
+                leadOhm);
     }
 
     public Rig with(InverterRating changed) {
@@ -79,7 +85,25 @@ public record Rig(
                 controller,
                 changed,
                 mainsCharge,
-                outlets);
+                outlets,
+                leadOhm);
+    }
+
+    /** With the resistance that its cables turned out to have. */
+    public Rig wired(double leadOhm) {
+        return new Rig(
+                route,
+                chosen,
+                store,
+                storesInSeries,
+                panel,
+                panelCount,
+                panelsInSeries,
+                controller,
+                inverter,
+                mainsCharge,
+                outlets,
+                leadOhm);
     }
 
     public double busV() {
@@ -103,9 +127,9 @@ public record Rig(
         return Double.isNaN(toldV) ? USUAL_OFF_SHARE * inverter.inputV() : toldV;
     }
 
-    /** Of the cables between the store and what hangs on it, both ways with fuse and joints, ohm. */
-    public double leadOhm() {
-        return route.leadOhm();
+    /** Rows of batteries side by side; 1 for a box. */
+    public int storeRows() {
+        return Assembly.batteriesIn(this) / storesInSeries;
     }
 
     public double arrayRatedW() {

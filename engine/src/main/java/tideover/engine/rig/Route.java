@@ -7,19 +7,19 @@ public enum Route {
     SEPARATE_PARTS("separate parts", 0.006);
 
     private final String words;
-    private final double leadOhm;
+    private final double guessedLeadOhm;
 
-    Route(String words, double leadOhm) {
+    Route(String words, double guessedLeadOhm) {
         this.words = words;
-        this.leadOhm = leadOhm;
+        this.guessedLeadOhm = guessedLeadOhm;
     }
 
     /**
-     * A guess until lengths are known: some decimetres of heavy cable within a box; a metre of 16 mm2 each way, 1.2 mohm a
+     * Until a rig is wired, and for what its maker has wired inside: some decimetres of heavy cable within a box; a metre of 16 mm2 each way, 1.2 mohm a
      * metre (IEC 60228 class 5), with a fuse and four joints between separate parts.
      */
-    double leadOhm() {
-        return leadOhm;
+    public double guessedLeadOhm() {
+        return guessedLeadOhm;
     }
 
     public String words() {

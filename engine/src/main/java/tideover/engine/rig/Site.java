@@ -11,7 +11,7 @@ public record Site(double lowestDegC, boolean sleptIn) {
     private static final double COLD_WHERE_UNKNOWN_DEG_C = -40;
 
     /** The cold that panels must stand. */
-    double coldDegC() {
+    public double coldDegC() {
         return Double.isNaN(lowestDegC) ? COLD_WHERE_UNKNOWN_DEG_C : lowestDegC;
     }
 }

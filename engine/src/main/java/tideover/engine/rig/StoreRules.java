@@ -142,7 +142,7 @@ final class StoreRules {
     }
 
     private static void parallel(Rig rig, List<Finding> found) {
-        int count = Assembly.batteriesIn(rig) / rig.storesInSeries();
+        int count = rig.storeRows();
         int most = Assembly.parallelLimit(rig);
         found.add(atMost(
                 "parallel-limit",

@@ -1,0 +1,275 @@
+package tideover.engine.wiring;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import tideover.engine.electronics.ConductorSize;
+import tideover.engine.part.BatterySwitch;
+import tideover.engine.part.Breaker;
+import tideover.engine.part.Cable;
+import tideover.engine.part.Fuse;
+import tideover.engine.part.FuseHolder;
+import tideover.engine.part.Lug;
+import tideover.engine.part.SmallPart;
+import tideover.engine.why.Basis;
+import tideover.engine.why.Finding;
+import tideover.engine.why.Verdict;
+
+/**
+ * Chooses cable and protection for a run that begins at a battery: of all pairs in which no rule of wiring is broken the one
+ * that costs least by its share of what is bought, then the thinner cable, then the smaller rating.
+ */
+final class Picker {
+    /** Cut for bends and second tries. Common practice, no source. */
+    static final double SLACK = 1.1;
+
+    /** One kept beside each kind that is used. Common practice, no source. */
+    static final int SPARE_FUSES = 1;
+
+    /** Ends at the battery: plus into the fuse, out of the fuse, and minus. */
+    private static final int BATTERY_LUGS = 4;
+
+    private static final String AMPACITY = "wire-ampacity";
+
+    private static final double[] NOTHING = {0, 0};
+
+    private final Laying laying;
+    private final List<Cable> cables;
+    private final List<Fuse> fuses;
+    private final List<Breaker> breakers;
+    private final List<FuseHolder> holders;
+    private final List<BatterySwitch> switches;
+    private final Map<ConductorSize, Lug> lugs = new HashMap<>();
+    private final Map<Cable, double[]> allowedA = new HashMap<>();
+
+    Picker(Stock stock, Laying laying) {
+        this.laying = laying;
+        cables = stock.of(Cable.class);
+        fuses = stock.of(Fuse.class);
+        breakers = stock.of(Breaker.class);
+        holders = stock.of(FuseHolder.class);
+        switches = stock.of(BatterySwitch.class);
+        for (Lug lug : stock.of(Lug.class)) {
+            lugs.merge(lug.size(), lug, (one, other) -> unitCents(other) < unitCents(one) ? other : one);
+        }
+        for (Cable cable : cables) {
+            allowedA.put(cable, new double[] {allowedA(cable, 60), allowedA(cable, 75)});
+        }
+    }
+
+    private double allowedA(Cable cable, int terminalColumnDegC) {
+        return Ampacity.allowedA(
+                cable.size(), cable.insulationDegC(), laying.hottestDegC(), laying.sideBySide(), terminalColumnDegC);
+    }
+
+    /** Cents for a piece, or a metre. */
+    static double unitCents(SmallPart part) {
+        return part.listing().priceCents() / part.perPrice();
+    }
+
+    /** What came of a choice: a wired run, or what is missing. */
+    record Pick(@Nullable WiredRun wired, @Nullable Finding missing) {}
+
+    /**
+     * What protects a run, with what it costs for all alike runs together.
+     *
+     * @param protection null where something else protects it
+     * @param ratedA     of what protects it
+     */
+    private record Option(
+            @Nullable Protection protection,
+            double ratedA,
+            @Nullable BatterySwitch parting,
+            double cents) {}
+
+    /**
+     * A run with its own protection.
+     *
+     * @param gone what has been used up elsewhere
+     */
+    Pick pick(Run run, Set<SmallPart> gone) {
+        Map<String, Integer> refused = new TreeMap<>();
+        List<Option> options = options(run, gone, refused);
+        if (options.isEmpty()) {
+            return new Pick(null, missing("no-protection", run, "no fuse or breaker suits", refused));
+        }
+        options.sort(Comparator.comparingDouble(Option::cents).thenComparingDouble(Option::ratedA));
+        return cheapest(run, options, gone);
+    }
+
+    /** Batteries in a row: one cable from each to the next, as strong as whatever protects the row, {@code protectedA}. */
+    Pick pickSeries(Run run, double protectedA, Set<SmallPart> gone) {
+        return cheapest(run, List.of(new Option(null, protectedA, null, 0)), gone);
+    }
+
+    /** @param options cheapest first */
+    private Pick cheapest(Run run, List<Option> options, Set<SmallPart> gone) {
+        int column = Ampacity.terminalColumn(run.amps().design()) == 60 ? 0 : 1;
+        Map<String, Integer> refused = new TreeMap<>();
+        WiredRun best = null;
+        double bestCents = Double.POSITIVE_INFINITY;
+        for (Cable cable : cables) {
+            Lug lug = lugs.get(cable.size());
+            if (lug == null || gone.contains(cable) || gone.contains(lug)) {
+                refused.merge(lug == null ? "no lug of its size" : "used up", 1, Integer::sum);
+                continue;
+            }
+            double mayA = allowedA.getOrDefault(cable, NOTHING)[column];
+            String why = "";
+            for (Option option : options) {
+                // Told apart before anything is built: most pairs end here.
+                if (option.ratedA() > mayA) {
+                    why = why.isEmpty() ? AMPACITY : why;
+                    continue;
+                }
+                WiredRun wired = wired(run, cable, lug, mayA, option);
+                Finding broken = firstBroken(wired.findings());
+                if (broken != null) {
+                    why = broken.rule();
+                    continue;
+                }
+                double cents = option.cents() + cents(wired, cable) + cents(wired, lug);
+                if (best == null || cents < bestCents || (cents == bestCents && simpler(wired, best))) {
+                    best = wired;
+                    bestCents = cents;
+                }
+                why = "";
+                break;
+            }
+            if (!why.isEmpty()) {
+                refused.merge(why, 1, Integer::sum);
+            }
+        }
+        return best == null
+                ? new Pick(null, missing("no-cable", run, "no cable suits", refused))
+                : new Pick(best, null);
+    }
+
+    private static boolean simpler(WiredRun one, WiredRun other) {
+        int bySize = one.size().compareTo(other.size());
+        return bySize < 0 || (bySize == 0 && ratedA(one) < ratedA(other));
+    }
+
+    private static double ratedA(WiredRun wired) {
+        Protection protection = wired.protection();
+        return protection == null ? 0 : protection.ratedA();
+    }
+
+    private static double cents(WiredRun wired, SmallPart part) {
+        return wired.needs().getOrDefault(part, 0.0) * unitCents(part);
+    }
+
+    private static @Nullable Finding firstBroken(List<Finding> findings) {
+        for (Finding finding : findings) {
+            if (finding.verdict() == Verdict.FAIL) {
+                return finding;
+            }
+        }
+        return null;
+    }
+
+    private List<Option> options(Run run, Set<SmallPart> gone, Map<String, Integer> refused) {
+        List<Option> options = new ArrayList<>();
+        BatterySwitch hand = run.kind() == Run.Kind.INVERTER ? parting(run, gone) : null;
+        double handCents = hand == null ? 0 : unitCents(hand);
+        for (Fuse fuse : fuses) {
+            FuseHolder holder = holder(fuse, gone);
+            if (holder == null || gone.contains(fuse)) {
+                refused.merge(holder == null ? "no holder" : "used up", 1, Integer::sum);
+                continue;
+            }
+            Protection protection = new Protection(fuse, holder);
+            if (passes(run, protection, refused)) {
+                double cents =
+                        run.count() * (unitCents(fuse) + unitCents(holder)) + SPARE_FUSES * unitCents(fuse) + handCents;
+                options.add(new Option(protection, fuse.ratedA(), hand, cents));
+            }
+        }
+        for (Breaker breaker : breakers) {
+            Protection protection = new Protection(breaker, null);
+            if (!gone.contains(breaker) && passes(run, protection, refused)) {
+                options.add(new Option(protection, breaker.ratedA(), null, run.count() * unitCents(breaker)));
+            }
+        }
+        return options;
+    }
+
+    private static boolean passes(Run run, Protection protection, Map<String, Integer> refused) {
+        Finding broken = firstBroken(WireRules.of(run, protection));
+        if (broken != null) {
+            refused.merge(broken.rule(), 1, Integer::sum);
+        }
+        return broken == null;
+    }
+
+    private @Nullable FuseHolder holder(Fuse fuse, Set<SmallPart> gone) {
+        return holders.stream()
+                .filter(holder -> WireRules.holds(holder, fuse) && !gone.contains(holder))
+                .min(Comparator.comparingDouble(Picker::unitCents))
+                .orElse(null);
+    }
+
+    private @Nullable BatterySwitch parting(Run run, Set<SmallPart> gone) {
+        return switches.stream()
+                .filter(one -> WireRules.parts(one, run) && !gone.contains(one))
+                .min(Comparator.comparingDouble(Picker::unitCents))
+                .orElse(null);
+    }
+
+    private static WiredRun wired(Run run, Cable cable, Lug lug, double mayA, Option option) {
+        Protection protection = option.protection();
+        Map<SmallPart, Double> needs = new LinkedHashMap<>();
+        List<Finding> findings = new ArrayList<>();
+        needs.put(cable, run.count() * 2 * run.oneWayM() * SLACK);
+        int ends = 2;
+        double ohm = Resistance.ofPair(cable.size(), run.oneWayM());
+        double dropV = run.amps().lasting() * ohm;
+        if (protection != null) {
+            ends = BATTERY_LUGS + run.kind().deviceLugs();
+            ohm += Resistance.of(protection);
+            needs.put(protection.device(), run.count() + (protection.isBreaker() ? 0.0 : SPARE_FUSES));
+            if (protection.holder() != null) {
+                needs.put(protection.holder(), (double) run.count());
+            }
+            findings.addAll(WireRules.of(run, protection));
+        }
+        if (option.parting() != null) {
+            needs.put(option.parting(), 1.0);
+            ends += 2;
+        }
+        needs.put(lug, (double) run.count() * ends);
+        ohm += ends * Resistance.JOINT_OHM;
+        double sagV = run.amps().moment() * ohm;
+        findings.add(WireRules.metal(run, cable));
+        findings.add(WireRules.ampacity(run, cable.listing().name(), option.ratedA(), mayA));
+        findings.add(WireRules.drop(run, dropV));
+        if (run.amps().moment() > 0) {
+            findings.add(WireRules.sag(run, sagV));
+        }
+        return new WiredRun(
+                run, cable, cable.size(), 1, mayA, protection, option.parting(), dropV, sagV, ohm, needs, findings);
+    }
+
+    static Finding missing(String rule, Run run, String what, Map<String, Integer> refused) {
+        List<String> why = new ArrayList<>();
+        refused.forEach((reason, count) -> why.add(count + " by " + reason));
+        return Finding.inWords(
+                rule,
+                Verdict.FAIL,
+                Basis.YOURS,
+                "small parts of the plan",
+                "%s: %s%s (%.1f A lasting, %.0f A if shorted, %.1f m one way).",
+                run.words(),
+                what,
+                why.isEmpty() ? "" : "; refused: " + String.join(", ", why),
+                run.amps().lasting(),
+                run.amps().fault(),
+                run.oneWayM());
+    }
+}

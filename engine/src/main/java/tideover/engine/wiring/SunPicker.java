@@ -1,0 +1,213 @@
+package tideover.engine.wiring;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import tideover.engine.part.BatterySwitch;
+import tideover.engine.part.ControllerRating.PanelInput;
+import tideover.engine.part.Fuse;
+import tideover.engine.part.FuseHolder;
+import tideover.engine.part.Panel;
+import tideover.engine.part.PanelBranch;
+import tideover.engine.part.PanelLead;
+import tideover.engine.part.SmallPart;
+import tideover.engine.rig.Rig;
+import tideover.engine.rig.Route;
+import tideover.engine.why.Finding;
+import tideover.engine.why.Verdict;
+
+/**
+ * Chooses what lies between panels and their controller: leads, forks that put strings side by side, string fuses, and a
+ * switch where the volts ask for one. Panels limit their own current, so the leads must bear all that they give.
+ */
+final class SunPicker {
+    /** Format of fuses that sit in a panel's cable. */
+    static final String PANEL_INLINE = "panel inline";
+
+    /**
+     * Wires close above a sunlit roof are hotter than the air by this: NFPA 70 310.15(B)(2), from memory, for less than 23 mm.
+     * Taken for every panel lead, since nobody knows where it will lie; check the edition in force.
+     */
+    static final double SUNLIT_K = 33;
+
+    /** Above it plugs within reach must open by a tool alone: NFPA 70 690.33, from memory. Then a switch is counted. */
+    static final double PLUG_V = 30;
+
+    private final Stock stock;
+    private final Laying laying;
+
+    SunPicker(Stock stock, Laying laying) {
+        this.stock = stock;
+        this.laying = laying;
+    }
+
+    /** Null where the rig has no panels. */
+    Picker.@Nullable Pick pick(Rig rig, Run run, Set<SmallPart> gone) {
+        Panel panel = rig.panel();
+        if (panel == null || rig.controller() == null) {
+            return null;
+        }
+        int strings = rig.panelStrings();
+        double shortA = panel.sheet().shortCircuitA();
+        double mostFuseA = panel.tail().mostFuseA();
+        boolean fused = WireRules.needsStringFuses(strings, mostFuseA, shortA);
+        Protection stringFuse = fused ? stringFuse(run, shortA, mostFuseA, gone) : null;
+        if (fused && stringFuse == null) {
+            return new Picker.Pick(
+                    null, Picker.missing("no-string-fuse", run, "no fuse for strings of panels suits", Map.of()));
+        }
+        PanelBranch branch = strings > 1 ? branch(run, panel.tail().connector(), gone) : null;
+        if (strings > 1 && branch == null) {
+            return new Picker.Pick(
+                    null, Picker.missing("no-panel-branch", run, "no fork for strings of panels suits", Map.of()));
+        }
+        return lead(rig, run, panel, stringFuse, branch, gone);
+    }
+
+    private Picker.Pick lead(
+            Rig rig,
+            Run run,
+            Panel panel,
+            @Nullable Protection stringFuse,
+            @Nullable PanelBranch branch,
+            Set<SmallPart> gone) {
+        PanelInput input =
+                rig.controller() == null ? PanelInput.UNKNOWN : rig.controller().input();
+        boolean switched = rig.route() == Route.SEPARATE_PARTS && run.mostV() > PLUG_V;
+        BatterySwitch hand = switched ? parting(run, gone) : null;
+        Map<String, Integer> refused = new TreeMap<>();
+        WiredRun best = null;
+        double bestCents = Double.POSITIVE_INFINITY;
+        for (PanelLead lead : stock.of(PanelLead.class)) {
+            if (gone.contains(lead)) {
+                refused.merge("used up", 1, Integer::sum);
+                continue;
+            }
+            WiredRun wired = wired(rig, run, panel, input, lead, stringFuse, branch, hand);
+            Finding broken = wired.findings().stream()
+                    .filter(finding -> finding.verdict() == Verdict.FAIL)
+                    .findFirst()
+                    .orElse(null);
+            if (broken != null) {
+                refused.merge(broken.rule(), 1, Integer::sum);
+                continue;
+            }
+            double cents = wired.pieces() * Picker.unitCents(lead);
+            if (best == null
+                    || cents < bestCents
+                    || (cents == bestCents && lead.size().compareTo(best.size()) < 0)) {
+                best = wired;
+                bestCents = cents;
+            }
+        }
+        return best == null
+                ? new Picker.Pick(null, Picker.missing("no-panel-lead", run, "no panel lead suits", refused))
+                : new Picker.Pick(best, null);
+    }
+
+    private WiredRun wired(
+            Rig rig,
+            Run run,
+            Panel panel,
+            PanelInput input,
+            PanelLead lead,
+            @Nullable Protection stringFuse,
+            @Nullable PanelBranch branch,
+            @Nullable BatterySwitch hand) {
+        int strings = rig.panelStrings();
+        int pieces = (int) Math.max(1, Math.ceil(run.oneWayM() / lead.lengthM()));
+        double wireM = Math.max(run.oneWayM(), pieces * lead.lengthM());
+        double ohm = Resistance.ofPair(lead.size(), wireM);
+        double dropV = run.amps().lasting() * ohm;
+        double mayA = allowedA(lead, run);
+        Fuse fuse = stringFuse == null ? null : (Fuse) stringFuse.device();
+        List<Finding> findings = new ArrayList<>();
+        findings.add(WireRules.connectors(run, panel.tail().connector(), input.plug(), lead));
+        findings.add(WireRules.ampacity(run, lead.listing().name(), run.amps().design(), mayA));
+        findings.add(WireRules.plugAmps(run, lead));
+        findings.add(WireRules.drop(run, dropV));
+        findings.add(WireRules.stringFuse(
+                run, strings, panel.tail().mostFuseA(), panel.sheet().shortCircuitA(), fuse));
+        if (rig.route() == Route.SEPARATE_PARTS && run.mostV() > PLUG_V) {
+            findings.add(WireRules.panelSwitch(run, hand));
+        }
+        Map<SmallPart, Double> needs = new LinkedHashMap<>();
+        needs.put(lead, (double) pieces);
+        if (branch != null) {
+            needs.put(branch, strings - 1.0);
+        }
+        if (stringFuse != null && stringFuse.holder() != null) {
+            needs.put(stringFuse.device(), (double) strings + Picker.SPARE_FUSES);
+            needs.put(stringFuse.holder(), (double) strings);
+        }
+        if (hand != null) {
+            needs.put(hand, 1.0);
+        }
+        return new WiredRun(run, lead, lead.size(), pieces, mayA, stringFuse, hand, dropV, 0, ohm, needs, findings);
+    }
+
+    /**
+     * What the lead may carry of the design current. The code asks for both: the terminals and the cap bear 1.25 times what
+     * panels give in bright light; and that itself is borne where the lead lies hot.
+     */
+    private double allowedA(PanelLead lead, Run run) {
+        int column = Ampacity.columnFor(lead.insulationDegC());
+        if (column == 0) {
+            return 0;
+        }
+        double terminalA =
+                Ampacity.columnA(lead.size(), Ampacity.terminalColumn(run.amps().design()));
+        double coolA = Math.min(Ampacity.smallWireCapA(lead.size()), Double.isNaN(terminalA) ? 0 : terminalA);
+        double hotA = Ampacity.columnA(lead.size(), column)
+                * Ampacity.ambientFactor(column, laying.hottestDegC() + SUNLIT_K)
+                * Ampacity.bundleFactor(laying.sideBySide());
+        return Double.isNaN(hotA) ? 0 : Math.min(coolA, Runs.LASTING_TIMES * hotA);
+    }
+
+    private @Nullable Protection stringFuse(Run run, double shortA, double mostFuseA, Set<SmallPart> gone) {
+        double leastA = Runs.LASTING_TIMES * Runs.BRIGHT_TIMES * shortA;
+        List<FuseHolder> holders = stock.of(FuseHolder.class);
+        Protection best = null;
+        double bestCents = Double.POSITIVE_INFINITY;
+        for (Fuse fuse : stock.of(Fuse.class)) {
+            boolean format = fuse.format().equalsIgnoreCase(PANEL_INLINE) || !stock.priced();
+            boolean amps = fuse.ratedA() >= leastA && !(fuse.ratedA() > mostFuseA);
+            FuseHolder holder = holders.stream()
+                    .filter(one -> WireRules.holds(one, fuse) && !gone.contains(one))
+                    .min(Comparator.comparingDouble(Picker::unitCents))
+                    .orElse(null);
+            if (!format || !amps || !(fuse.mostDcV() >= run.mostV()) || holder == null || gone.contains(fuse)) {
+                continue;
+            }
+            double cents = Picker.unitCents(fuse) + Picker.unitCents(holder);
+            if (cents < bestCents) {
+                best = new Protection(fuse, holder);
+                bestCents = cents;
+            }
+        }
+        return best;
+    }
+
+    private @Nullable PanelBranch branch(Run run, String connector, Set<SmallPart> gone) {
+        return stock.of(PanelBranch.class).stream()
+                .filter(one -> one.ratedA() >= Runs.LASTING_TIMES * run.amps().lasting())
+                .filter(one -> connector.isEmpty()
+                        || one.connector().equals(PanelLead.ANY_MAKE)
+                        || one.connector().equalsIgnoreCase(connector))
+                .filter(one -> !gone.contains(one))
+                .min(Comparator.comparingDouble(Picker::unitCents))
+                .orElse(null);
+    }
+
+    private @Nullable BatterySwitch parting(Run run, Set<SmallPart> gone) {
+        return stock.of(BatterySwitch.class).stream()
+                .filter(one -> WireRules.parts(one, run) && !gone.contains(one))
+                .min(Comparator.comparingDouble(Picker::unitCents))
+                .orElse(null);
+    }
+}
