@@ -260,28 +260,26 @@ class AmpacityPublishedTest {
         assertThat(Ampacity.allowedA(size("4 AWG"), 75, -20, 2, 90)).isEqualTo(95);
     }
 
+    /** All sizes of both lists in one order, through all columns, places and bundles. */
     @Test
-    void thickerWarmerRatedCoolerAndLooserNeverCarriesLess() {
-        List<ConductorSize> sizes = allByArea();
-        int[] bundles = {2, 4, 9, 25, 50};
+    void thickerBetterInsulatedCoolerAndLooserNeverCarriesLess() {
         for (int column : COLUMNS) {
-            for (double insulation : new double[] {60, 75, 90}) {
-                for (double ambient = -10; ambient <= 90; ambient += 5) {
-                    for (int bundle : bundles) {
+            for (double ambientDegC = -10; ambientDegC <= 90; ambientDegC += 5) {
+                for (int bundle : new int[] {2, 4, 9, 25, 50}) {
+                    for (double insulationDegC : new double[] {60, 75, 90}) {
                         double thinnerA = 0;
-                        for (ConductorSize size : sizes) {
-                            double allowed = Ampacity.allowedA(size, insulation, ambient, bundle, column);
-                            // 18 and 16 are in one column only, where metric ones follow them: no order is broken by
-                            // that.
-                            assertThat(allowed).as("%s", size).isGreaterThanOrEqualTo(thinnerA);
-                            assertThat(allowed)
+                        for (ConductorSize size : allByArea()) {
+                            double allowedA = Ampacity.allowedA(size, insulationDegC, ambientDegC, bundle, column);
+                            assertThat(allowedA)
+                                    .as("%s, %.0f degC in %.0f degC, %d", size, insulationDegC, ambientDegC, bundle)
+                                    .isGreaterThanOrEqualTo(thinnerA)
                                     .isGreaterThanOrEqualTo(
-                                            Ampacity.allowedA(size, insulation, ambient + 5, bundle, column))
+                                            Ampacity.allowedA(size, insulationDegC - 15, ambientDegC, bundle, column))
                                     .isGreaterThanOrEqualTo(
-                                            Ampacity.allowedA(size, insulation, ambient, bundle + 3, column))
-                                    .isLessThanOrEqualTo(
-                                            Ampacity.smallWireCapA(size) > 0 ? Ampacity.smallWireCapA(size) : 0);
-                            thinnerA = allowed;
+                                            Ampacity.allowedA(size, insulationDegC, ambientDegC + 5, bundle, column))
+                                    .isGreaterThanOrEqualTo(
+                                            Ampacity.allowedA(size, insulationDegC, ambientDegC, bundle + 3, column));
+                            thinnerA = allowedA;
                         }
                     }
                 }

@@ -52,12 +52,12 @@ class ShortCircuitPublishedTest {
 
     /**
      * k from the heat in the copper itself (volumetric heat 3.45e-3 J/(K mm3), 17.241e-6 ohm mm at 20 degC, 234.5 K; from
-     * memory): the formula of the standard gives both constants to a unit.
+     * memory): the formula of the standard gives both constants as printed.
      */
     @Test
     void kFollowsFromCopper() {
-        assertThat(k(70, 160)).isCloseTo(ShortCircuit.K_PVC, within(1.0));
-        assertThat(k(90, 250)).isCloseTo(ShortCircuit.K_XLPE, within(1.0));
+        assertThat(k(70, 160)).isCloseTo(ShortCircuit.K_PVC, within(.5));
+        assertThat(k(90, 250)).isCloseTo(ShortCircuit.K_XLPE, within(.5));
     }
 
     private static double k(double fromDegC, double toDegC) {
