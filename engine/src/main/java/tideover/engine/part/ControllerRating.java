@@ -57,8 +57,12 @@ public record ControllerRating(
      * @param maxA             short-circuit amps that the panels may have
      * @param startsWithoutBattery whether it runs while a tripped battery is gone; if not, such a battery never comes back by
      *                         the sun alone
+     * @param plug             what its panel input takes: the make of a panel's plug, or {@link #BARE_ENDS}; empty where not told
      */
-    public record PanelInput(double startV, double maxA, Stated startsWithoutBattery) {
+    public record PanelInput(double startV, double maxA, Stated startsWithoutBattery, String plug) {
+        /** Of an input that clamps cables by screws. */
+        public static final String BARE_ENDS = "screws";
+
         public static final PanelInput UNKNOWN = new PanelInput(Double.NaN, Double.NaN, Stated.UNKNOWN);
 
         public PanelInput {
@@ -68,6 +72,11 @@ public record ControllerRating(
             if (!Double.isNaN(maxA)) {
                 Require.above(0, "maxA", maxA, "A");
             }
+        }
+
+        /** Of one that does not tell what its input takes. */
+        public PanelInput(double startV, double maxA, Stated startsWithoutBattery) {
+            this(startV, maxA, startsWithoutBattery, "");
         }
     }
 
