@@ -14,7 +14,8 @@ import tideover.engine.quantity.Require;
  * <p>Editions to 2011 give 110 A for 3 AWG and 150 A for 1 AWG in the column of 90 degC; here stands the later table. The
  * much higher figures of boat practice are for short runs in free air and are not used.
  *
- * <p>A metric size is not in the table: it takes the row of the largest gauge whose area is not larger than its own.
+ * <p>A metric size is not in the table: it takes the row of the largest gauge that is neither thicker nor a better
+ * conductor.
  *
  * <p>Left out: the next standard rating up that 240.4(B) allows above a conductor's own value (so what is told here is on
  * the careful side), flexible cords (article 400), free air (310.17), sun on roofs, aluminium.
@@ -73,6 +74,8 @@ public final class Ampacity {
     /** 110.14(C)(1), from memory: terminals of circuits up to this count as good for 60 degC only. */
     private static final double COOL_TERMINALS_TO_A = 100;
 
+    private static final double HOT_DEG_C = 75;
+
     private Ampacity() {}
 
     private static int column(int columnDegC) {
@@ -90,12 +93,12 @@ public final class Ampacity {
         return ratedDegC >= 90 ? 90 : ratedDegC >= 75 ? 75 : ratedDegC >= 60 ? 60 : 0;
     }
 
-    /** Its own row, or that of the largest gauge not thicker; empty for what is thinner than all. */
+    /** Its own row, or that of the largest gauge neither thicker nor of fewer ohms; empty for what is thinner than all. */
     private static Optional<Row> row(ConductorSize size) {
         List<ConductorSize> gauges = ConductorSize.gauges();
         for (int i = gauges.size() - 1; i >= 0; i--) {
             ConductorSize gauge = gauges.get(i);
-            if (gauge.compareTo(size) <= 0) {
+            if (gauge.compareTo(size) <= 0 && gauge.ohmPerM(HOT_DEG_C) >= size.ohmPerM(HOT_DEG_C)) {
                 return TABLE_310_16.stream()
                         .filter(row -> row.gauge().equals(gauge.words()))
                         .findFirst();
