@@ -1,5 +1,6 @@
 package tideover.engine.answer;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -30,10 +31,17 @@ import tideover.engine.sun.PanelMount;
 import tideover.engine.sun.SunYear;
 import tideover.engine.why.Finding;
 import tideover.engine.why.Verdict;
+import tideover.engine.wiring.Bench;
+import tideover.engine.wiring.Build;
+import tideover.engine.wiring.Laying;
 import tideover.engine.wiring.Price;
+import tideover.engine.wiring.Stock;
 
 /** The one door to the engine: commands, pages and studies ask here. */
 public final class Advisor {
+    /** Where mains are of 50 Hz cables are sold by square millimetres, elsewhere by gauge. */
+    private static final double METRIC_HERTZ = 50;
+
     private final Question question;
     private final Options options;
     private final Progress progress;
@@ -74,13 +82,15 @@ public final class Advisor {
 
     /** One given rig, fully simulated. */
     public static Answer prove(Question question, Rig rig, Options options, Progress progress) {
-        return new Advisor(question, options, progress).prove(rig);
+        return new Advisor(question, options, progress)
+                .prove(bench(question).wire(rig).rig());
     }
 
     /** One outage of a rig, step by step; the start counts hours through all weather years. */
     public static Trace trace(Question question, Rig rig, int startHour, Options options) {
         Advisor advisor = new Advisor(question, options, Progress.SILENT);
-        return checked(advisor.prover(advisor.sky).trace(rig, question.loads(), question.outage(), startHour), rig);
+        Rig wired = bench(question).wire(rig).rig();
+        return checked(advisor.prover(advisor.sky).trace(wired, question.loads(), question.outage(), startHour), wired);
     }
 
     /** Weather, plane, cell and panel, hour by hour, for a panel of {@code ratedW} with the usual coefficients. */
@@ -133,8 +143,21 @@ public final class Advisor {
                 question.outage().isHelped() ? question.grammar().withChargers() : question.grammar(),
                 question.loads(),
                 site(question),
+                bench(question),
                 question.allowances(),
                 question.budgetCents());
+    }
+
+    /** Where the question's rigs are wired. */
+    private static Bench bench(Question question) {
+        boolean metric = question.loads().stream()
+                .anyMatch(load -> load.supply().isAc() && load.supply().hertz() == METRIC_HERTZ);
+        return new Bench(
+                Stock.of(List.of(), metric),
+                Laying.ASSUMED,
+                question.loads(),
+                question.outage().help(),
+                site(question).coldDegC());
     }
 
     private static Site site(Question question) {
@@ -219,10 +242,13 @@ public final class Advisor {
         if (proof.storm() != null) {
             checked(proof.storm().worst(), rig);
         }
-        List<Finding> findings = RuleBook.findings(rig, question.loads(), site(question));
+        Build build = bench(question).wire(rig);
+        List<Finding> findings = new ArrayList<>(RuleBook.findings(rig, question.loads(), site(question)));
+        findings.addAll(build.findings());
         return new ProvenRig(
                 rig,
-                Price.of(rig, question.loads(), question.allowances()),
+                build,
+                Price.of(build, question.loads(), question.allowances()),
                 findings,
                 proof,
                 confirmed,

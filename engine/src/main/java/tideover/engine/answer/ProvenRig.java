@@ -8,12 +8,14 @@ import tideover.engine.proof.Doubts;
 import tideover.engine.proof.Proof;
 import tideover.engine.rig.Rig;
 import tideover.engine.why.Finding;
+import tideover.engine.wiring.Build;
 import tideover.engine.wiring.Price;
 
 /**
  * One rig fully simulated.
  *
- * @param findings  what the rule book says of it
+ * @param build     its circuit, small parts and tools
+ * @param findings  what the rule book and the rules of wiring say of it
  * @param confirmed the carried share on the confirming seed; null where the weather cannot be drawn again
  * @param starts    every start of motors that may come
  * @param doubts    what the unknown does to the share, and what to measure first
@@ -22,6 +24,7 @@ import tideover.engine.wiring.Price;
  */
 public record ProvenRig(
         Rig rig,
+        Build build,
         Price price,
         List<Finding> findings,
         Proof proof,

@@ -30,12 +30,15 @@ import tideover.engine.rig.Site;
 import tideover.engine.why.Finding;
 import tideover.engine.why.Verdict;
 import tideover.engine.wiring.Allowances;
+import tideover.engine.wiring.Bench;
+import tideover.engine.wiring.Build;
 import tideover.engine.wiring.Price;
 
 /**
  * Every rig that the grammar allows over the parts: a ready-made box, or an enclosure with batteries, or batteries with
  * a separate inverter and controller; with no panel or some of one kind. What is not built in may be added. Each is put
- * before the rule book; a rejected one is counted under every rule it fails.
+ * before the rule book; a rejected one is counted under every rule it fails. What keeps these is wired, and may fall to the
+ * rules of wiring.
  *
  * @param kept       rigs that pass every rule and the budget, cheapest first; ties by mass, then id. The place in this
  *                   list, from 1, is a rig's number
@@ -63,15 +66,19 @@ public record Candidates(
                 .thenComparing(one -> one.rig().id());
     }
 
-    /** @param site what the rules ask of the place */
+    /**
+     * @param site  what the rules ask of the place
+     * @param bench where each is wired before its price is known
+     */
     public static Candidates of(
             List<Part> parts,
             Grammar grammar,
             List<Load> loads,
             Site site,
+            Bench bench,
             Allowances allowances,
             OptionalLong budgetCents) {
-        Judge judge = new Judge(loads, site, allowances, budgetCents);
+        Judge judge = new Judge(loads, site, bench, allowances, budgetCents);
         forEach(parts, grammar, judge);
         judge.kept.sort(Priced.BY_PRICE);
         return new Candidates(judge.kept, judge.looked, judge.rejected, judge.overBudget, judge.leastOverBudgetCents);
@@ -81,6 +88,7 @@ public record Candidates(
     private static final class Judge implements Consumer<List<Chosen>> {
         private final List<Load> loads;
         private final Site site;
+        private final Bench bench;
         private final Allowances allowances;
         private final OptionalLong budgetCents;
         private final List<Priced> kept = new ArrayList<>();
@@ -90,9 +98,10 @@ public record Candidates(
         private int overBudget;
         private OptionalLong leastOverBudgetCents = OptionalLong.empty();
 
-        Judge(List<Load> loads, Site site, Allowances allowances, OptionalLong budgetCents) {
+        Judge(List<Load> loads, Site site, Bench bench, Allowances allowances, OptionalLong budgetCents) {
             this.loads = loads;
             this.site = site;
+            this.bench = bench;
             this.allowances = allowances;
             this.budgetCents = budgetCents;
         }
@@ -107,20 +116,33 @@ public record Candidates(
             List<Chosen> electronics = chosen.stream()
                     .filter(one -> !(one.part() instanceof Panel))
                     .toList();
-            Set<String> failed = new TreeSet<>(
-                    failedWithLoads.computeIfAbsent(electronics, key -> failures(RuleBook.loadFindings(rig, loads))));
+            Set<String> failed =
+                    new TreeSet<>(failedWithLoads.computeIfAbsent(electronics, key -> failures(loadFindings(rig))));
             failed.addAll(failures(RuleBook.partFindings(rig, site)));
-            failed.forEach(rule -> rejected.merge(rule, 1, Integer::sum));
-            if (!failed.isEmpty()) {
-                return;
+            if (failed.isEmpty()) {
+                Build build = bench.wire(rig);
+                failed.addAll(failures(build.findings()));
+                if (failed.isEmpty()) {
+                    keep(build);
+                    return;
+                }
             }
-            Price price = Price.of(rig, loads, allowances);
+            failed.forEach(rule -> rejected.merge(rule, 1, Integer::sum));
+        }
+
+        /** Panels make no difference to the cables that a start's current flows through. */
+        private List<Finding> loadFindings(Rig rig) {
+            return RuleBook.loadFindings(bench.wire(rig).rig(), loads);
+        }
+
+        private void keep(Build build) {
+            Price price = Price.of(build, loads, allowances);
             if (budgetCents.isPresent() && price.totalCents() > budgetCents.getAsLong()) {
                 overBudget++;
                 leastOverBudgetCents =
                         OptionalLong.of(Math.min(price.totalCents(), leastOverBudgetCents.orElse(Long.MAX_VALUE)));
             } else {
-                kept.add(new Priced(rig, price));
+                kept.add(new Priced(build.rig(), price));
             }
         }
 

@@ -39,18 +39,21 @@ final class Picker {
 
     private static final double[] NOTHING = {0, 0};
 
+    /** NFPA 70 310.10(G), from memory: conductors side by side for one pole from 1/0 AWG on, which is 53.5 mm2. */
+    private static final double LEAST_DOUBLED_MM2 = 53;
+
     private final Laying laying;
-    private final List<Cable> cables;
+    private final List<Laid> laid = new ArrayList<>();
     private final List<Fuse> fuses;
     private final List<Breaker> breakers;
     private final List<FuseHolder> holders;
     private final List<BatterySwitch> switches;
     private final Map<ConductorSize, Lug> lugs = new HashMap<>();
-    private final Map<Cable, double[]> allowedA = new HashMap<>();
+    private final Map<Laid, double[]> allowedA = new HashMap<>();
 
     Picker(Stock stock, Laying laying) {
         this.laying = laying;
-        cables = stock.of(Cable.class);
+        List<Cable> cables = stock.of(Cable.class);
         fuses = stock.of(Fuse.class);
         breakers = stock.of(Breaker.class);
         holders = stock.of(FuseHolder.class);
@@ -59,13 +62,25 @@ final class Picker {
             lugs.merge(lug.size(), lug, (one, other) -> unitCents(other) < unitCents(one) ? other : one);
         }
         for (Cable cable : cables) {
-            allowedA.put(cable, new double[] {allowedA(cable, 60), allowedA(cable, 75)});
+            laid.add(new Laid(cable, 1));
+            if (cable.size().areaMm2() >= LEAST_DOUBLED_MM2) {
+                laid.add(new Laid(cable, 2));
+            }
+        }
+        for (Laid one : laid) {
+            allowedA.put(one, new double[] {allowedA(one, 60), allowedA(one, 75)});
         }
     }
 
-    private double allowedA(Cable cable, int terminalColumnDegC) {
-        return Ampacity.allowedA(
-                cable.size(), cable.insulationDegC(), laying.hottestDegC(), laying.sideBySide(), terminalColumnDegC);
+    /** A cable for each pole, or two side by side for each. */
+    private record Laid(Cable cable, int parallel) {}
+
+    private double allowedA(Laid one, int terminalColumnDegC) {
+        Cable cable = one.cable();
+        int together = Math.max(laying.sideBySide(), 2 * one.parallel());
+        return one.parallel()
+                * Ampacity.allowedA(
+                        cable.size(), cable.insulationDegC(), laying.hottestDegC(), together, terminalColumnDegC);
     }
 
     /** Cents for a piece, or a metre. */
@@ -114,13 +129,14 @@ final class Picker {
         Map<String, Integer> refused = new TreeMap<>();
         WiredRun best = null;
         double bestCents = Double.POSITIVE_INFINITY;
-        for (Cable cable : cables) {
+        for (Laid one : laid) {
+            Cable cable = one.cable();
             Lug lug = lugs.get(cable.size());
             if (lug == null || gone.contains(cable) || gone.contains(lug)) {
                 refused.merge(lug == null ? "no lug of its size" : "used up", 1, Integer::sum);
                 continue;
             }
-            double mayA = allowedA.getOrDefault(cable, NOTHING)[column];
+            double mayA = allowedA.getOrDefault(one, NOTHING)[column];
             String why = "";
             for (Option option : options) {
                 // Told apart before anything is built: most pairs end here.
@@ -128,7 +144,7 @@ final class Picker {
                     why = why.isEmpty() ? AMPACITY : why;
                     continue;
                 }
-                WiredRun wired = wired(run, cable, lug, mayA, option);
+                WiredRun wired = wired(run, one, lug, mayA, option);
                 Finding broken = firstBroken(wired.findings());
                 if (broken != null) {
                     why = broken.rule();
@@ -222,13 +238,14 @@ final class Picker {
                 .orElse(null);
     }
 
-    private static WiredRun wired(Run run, Cable cable, Lug lug, double mayA, Option option) {
+    private static WiredRun wired(Run run, Laid laid, Lug lug, double mayA, Option option) {
+        Cable cable = laid.cable();
         Protection protection = option.protection();
         Map<SmallPart, Double> needs = new LinkedHashMap<>();
         List<Finding> findings = new ArrayList<>();
-        needs.put(cable, run.count() * 2 * run.oneWayM() * SLACK);
+        needs.put(cable, run.count() * laid.parallel() * 2 * run.oneWayM() * SLACK);
         int ends = 2;
-        double ohm = Resistance.ofPair(cable.size(), run.oneWayM());
+        double ohm = Resistance.ofPair(cable.size(), run.oneWayM()) / laid.parallel();
         double dropV = run.amps().lasting() * ohm;
         if (protection != null) {
             ends = BATTERY_LUGS + run.kind().deviceLugs();
@@ -243,7 +260,7 @@ final class Picker {
             needs.put(option.parting(), 1.0);
             ends += 2;
         }
-        needs.put(lug, (double) run.count() * ends);
+        needs.put(lug, (double) run.count() * laid.parallel() * ends);
         ohm += ends * Resistance.JOINT_OHM;
         double sagV = run.amps().moment() * ohm;
         findings.add(WireRules.metal(run, cable));
@@ -253,7 +270,18 @@ final class Picker {
             findings.add(WireRules.sag(run, sagV));
         }
         return new WiredRun(
-                run, cable, cable.size(), 1, mayA, protection, option.parting(), dropV, sagV, ohm, needs, findings);
+                run,
+                cable,
+                cable.size(),
+                laid.parallel(),
+                mayA,
+                protection,
+                option.parting(),
+                dropV,
+                sagV,
+                ohm,
+                needs,
+                findings);
     }
 
     static Finding missing(String rule, Run run, String what, Map<String, Integer> refused) {

@@ -10,21 +10,33 @@ import tideover.engine.rig.Sockets;
  * What a rig costs, in whole cents.
  *
  * @param partsCents      the main parts at their listed prices
- * @param smallPartsCents the household's allowance for wire, fuses and the like on this way of building
- * @param hardWiredCents  its allowance for joining the hard-wired loads that this rig serves
+ * @param smallPartsCents wire, fuses and all that belongs to them: counted, or the household's allowance for this way of building
+ * @param toolsCents      what is bought once and left over; 0 where an allowance stands for small parts and tools together
+ * @param hardWiredCents  the allowance for joining the hard-wired loads that this rig serves
  */
-public record Price(long partsCents, long smallPartsCents, long hardWiredCents) {
-    public static Price of(Rig rig, List<Load> loads, Allowances allowances) {
+public record Price(long partsCents, long smallPartsCents, long toolsCents, long hardWiredCents) {
+    public static Price of(Build build, List<Load> loads, Allowances allowances) {
+        Rig rig = build.rig();
         long parts = 0;
         for (Chosen chosen : rig.chosen()) {
             parts += chosen.count() * chosen.part().listing().priceCents();
         }
-        long small = switch (rig.route()) {
+        long joining = allowances.hardWiredCents() * hardWiredServed(rig, loads);
+        return build.counted()
+                ? new Price(
+                        parts,
+                        build.partsList().smallPartsCents(),
+                        build.partsList().toolsCents(),
+                        joining)
+                : new Price(parts, allowed(rig, allowances), 0, joining);
+    }
+
+    private static long allowed(Rig rig, Allowances allowances) {
+        return switch (rig.route()) {
             case READY_BOX -> allowances.readyBoxCents();
             case ENCLOSURE -> allowances.enclosureCents();
             case SEPARATE_PARTS -> allowances.separatePartsCents();
         };
-        return new Price(parts, small, allowances.hardWiredCents() * hardWiredServed(rig, loads));
     }
 
     /** Those that find an outlet: what is nice to have and finds none goes without, and is not joined. */
@@ -40,6 +52,6 @@ public record Price(long partsCents, long smallPartsCents, long hardWiredCents) 
     }
 
     public long totalCents() {
-        return partsCents + smallPartsCents + hardWiredCents;
+        return partsCents + smallPartsCents + toolsCents + hardWiredCents;
     }
 }

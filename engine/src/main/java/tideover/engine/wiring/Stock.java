@@ -27,7 +27,11 @@ public record Stock(List<SmallPart> parts, boolean priced) {
     /** Lengths of what is sold by length only, m. */
     private static final double[] LENGTHS_M = {5, 10, 20, 50, 100, 200};
 
+    /** Of what is to be bought as strong as its run demands. */
     private static final double ANY_A = 10_000;
+
+    private static final double ANY_V = 1500;
+    private static final double ANY_FAULT_A = 1e6;
 
     public Stock {
         parts = List.copyOf(parts);
@@ -58,8 +62,7 @@ public record Stock(List<SmallPart> parts, boolean priced) {
                 all.add(new Cord(listing("cord " + words), size, lengthM, Math.max(1, capA), 120, Cord.ANY_PLUG));
             }
         }
-        StandardRatings.forEach(ratedA -> all.add(
-                new Fuse(listing("fuse"), FORMAT, ratedA, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, 1)));
+        StandardRatings.forEach(ratedA -> all.add(new Fuse(listing("fuse"), FORMAT, ratedA, ANY_V, ANY_FAULT_A, 1)));
         all.add(new FuseHolder(listing("fuse holder"), FORMAT, ANY_A, 1));
         all.add(new PanelBranch(listing("panel branch"), PanelLead.ANY_MAKE, ANY_A));
         return new Stock(all, false);

@@ -13,7 +13,7 @@ import tideover.engine.why.Finding;
  * A run with what was chosen for it.
  *
  * @param conductor  cable, cord or panel lead
- * @param pieces     how many of it lie one after another
+ * @param pieces     how many of a cable lie side by side for each pole; of panel leads, how many one after another
  * @param allowedA   that the conductor may be protected at, where and how it lies
  * @param protection null where the source limits itself
  * @param parting    what parts it by hand, where its protection does not; null where nothing needs to

@@ -29,6 +29,9 @@ import tideover.engine.rig.Rig;
 import tideover.engine.rig.Site;
 import tideover.engine.site.Weather;
 import tideover.engine.wiring.Allowances;
+import tideover.engine.wiring.Bench;
+import tideover.engine.wiring.Laying;
+import tideover.engine.wiring.Stock;
 
 /** The search against a dumb one that walks every rig of the shelf through every outage. */
 class SearchTest {
@@ -85,6 +88,7 @@ class SearchTest {
                     new Grammar(1, 1),
                     loads,
                     new Site(-10, false),
+                    bench(loads, outage),
                     new Allowances(0, 0, 0),
                     OptionalLong.empty());
             walkAll();
@@ -111,9 +115,14 @@ class SearchTest {
                     new Grammar(2, 1, outage.isHelped()),
                     loads,
                     new Site(-10, false),
+                    bench(loads, outage),
                     new Allowances(0, 0, 0),
                     OptionalLong.of(invented.whole(400, 1200) * 100L));
             walkAll();
+        }
+
+        private static Bench bench(List<Load> loads, Outage outage) {
+            return new Bench(Stock.of(List.of(), false), Laying.ASSUMED, loads, outage.help(), -10);
         }
 
         private void walkAll() {
@@ -261,6 +270,7 @@ class SearchTest {
                 new Grammar(2, 2),
                 invented.loads(false, false),
                 new Site(-10, false),
+                new Bench(Stock.of(List.of(), false), Laying.ASSUMED, List.of(), List.of(), -10),
                 new Allowances(0, 0, 0),
                 OptionalLong.of(1));
         assertThat(candidates.kept()).isEmpty();

@@ -32,13 +32,15 @@ class PriceTest {
     }
 
     private static Price price(Load... loads) {
-        return Price.of(RIG, List.of(loads), ALLOWANCES);
+        List<Load> all = List.of(loads);
+        Bench bench = new Bench(Stock.of(List.of(), false), Laying.ASSUMED, all, List.of(), -10);
+        return Price.of(bench.wire(RIG), all, ALLOWANCES);
     }
 
     @Test
     void loadsOnPlugsCostNothingMore() {
         Price price = price(load(Invented.MAINS, true, false));
-        assertThat(price).isEqualTo(new Price(590_00, 100_00, 0));
+        assertThat(price).isEqualTo(new Price(590_00, 100_00, 0, 0));
         assertThat(price.totalCents()).isEqualTo(690_00);
     }
 

@@ -1,0 +1,221 @@
+package tideover.engine.wiring;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import tideover.engine.load.Load;
+import tideover.engine.outage.Help;
+import tideover.engine.part.Charger;
+import tideover.engine.part.SmallPart;
+import tideover.engine.rig.Rig;
+import tideover.engine.rig.Route;
+import tideover.engine.rig.Sockets;
+import tideover.engine.why.Basis;
+import tideover.engine.why.Finding;
+import tideover.engine.why.Verdict;
+
+/**
+ * Where a household wires its rigs: with its stock of small parts, its lengths and its loads. Wires one rig after another and
+ * remembers what was chosen for runs alike, so it is not for several threads at once.
+ */
+public final class Bench {
+    private static final double USUAL_AC_V = 120;
+
+    private final Stock stock;
+    private final Laying laying;
+    private final List<Load> loads;
+    private final List<Help.Engine> engines;
+    private final double coldDegC;
+    private final Picker picker;
+    private final SunPicker sunPicker;
+    private final CordPicker cordPicker;
+    private final Map<List<Object>, Picker.Pick> picked = new HashMap<>();
+
+    /** @param coldDegC lowest outdoor temperature that the panels' volts are designed for */
+    public Bench(Stock stock, Laying laying, List<Load> loads, List<Help> help, double coldDegC) {
+        this.stock = stock;
+        this.laying = laying;
+        this.loads = List.copyOf(loads);
+        this.engines = help.stream()
+                .filter(Help.Engine.class::isInstance)
+                .map(Help.Engine.class::cast)
+                .toList();
+        this.coldDegC = coldDegC;
+        picker = new Picker(stock, laying);
+        sunPicker = new SunPicker(stock, laying);
+        cordPicker = new CordPicker(stock);
+    }
+
+    /** A rig as its parts and lengths demand. */
+    public Build wire(Rig rig) {
+        Work work = new Work();
+        List<Run> atBattery = Runs.atBattery(rig, laying, loads);
+        double protectedA = 0;
+        double rowA = 0;
+        for (Run run : atBattery) {
+            if (run.kind() == Run.Kind.SERIES) {
+                double behindA = rig.storeRows() > 1 ? rowA : protectedA;
+                work.take(run, List.of(run, behindA), gone -> picker.pickSeries(run, behindA, gone));
+                continue;
+            }
+            WiredRun wired = work.take(run, List.of(run), gone -> picker.pick(run, gone));
+            double ratedA = wired == null || wired.protection() == null
+                    ? 0
+                    : wired.protection().ratedA();
+            protectedA += run.kind() == Run.Kind.LINK ? 0 : ratedA;
+            rowA = run.kind() == Run.Kind.LINK ? ratedA : rowA;
+        }
+        Run panels = Runs.ofPanels(rig, laying, coldDegC);
+        if (panels != null && rig.panel() != null && rig.controller() != null) {
+            List<Object> key = List.of(
+                    panels,
+                    rig.panel().listing().id(),
+                    rig.panelCount(),
+                    rig.panelsInSeries(),
+                    rig.route() == Route.SEPARATE_PARTS,
+                    rig.controller().input().plug());
+            work.take(panels, key, gone -> sunPicker.pick(rig, panels, gone));
+        }
+        cords(rig, work);
+        work.findings.addAll(whole(rig));
+        Circuit circuit = new Circuit(work.runs, work.findings, leadOhm(rig, work.runs));
+        boolean wheels = rig.heaviestKg() > WHEELS_ABOVE_KG;
+        PartsList list = PartsList.of(circuit, Fixings.of(rig, circuit, loads, !engines.isEmpty(), wheels, stock));
+        return new Build(rig.wired(circuit.leadOhm()), circuit, list, stock.priced());
+    }
+
+    private static final double WHEELS_ABOVE_KG = 23;
+
+    /** What is left of the stock while one rig is wired. */
+    private final class Work {
+        private final List<WiredRun> runs = new ArrayList<>();
+        private final List<Finding> findings = new ArrayList<>();
+        private final Map<SmallPart, Double> used = new LinkedHashMap<>();
+
+        /** Chooses; and again without what there is too little of, until it can be had. */
+        @Nullable
+        WiredRun take(Run run, List<Object> key, Function<Set<SmallPart>, Picker.@Nullable Pick> choose) {
+            Set<SmallPart> gone = new HashSet<>();
+            while (true) {
+                List<Object> whole = gone.isEmpty() ? key : List.of(key, Set.copyOf(gone));
+                Picker.Pick pick = picked.get(whole);
+                if (pick == null) {
+                    pick = choose.apply(Set.copyOf(gone));
+                    if (pick == null) {
+                        return null;
+                    }
+                    picked.put(whole, pick);
+                }
+                WiredRun wired = pick.wired();
+                if (wired == null) {
+                    if (pick.missing() != null) {
+                        findings.add(pick.missing());
+                    }
+                    return null;
+                }
+                Set<SmallPart> short_ = tooLittle(wired);
+                if (short_.isEmpty()) {
+                    wired.needs().forEach((part, pieces) -> used.merge(part, pieces, Double::sum));
+                    runs.add(wired);
+                    return wired;
+                }
+                gone.addAll(short_);
+            }
+        }
+
+        private Set<SmallPart> tooLittle(WiredRun wired) {
+            Set<SmallPart> little = new HashSet<>();
+            wired.needs().forEach((part, pieces) -> {
+                double there = part.listing().atHand() * part.perPrice();
+                if (used.getOrDefault(part, 0.0) + pieces > there) {
+                    little.add(part);
+                }
+            });
+            return little;
+        }
+    }
+
+    private void cords(Rig rig, Work work) {
+        for (Sockets.Plugged plugged : Sockets.of(rig, loads).plugged()) {
+            Load load = plugged.load();
+            double lengthM = laying.cordM().getOrDefault(load.name(), 0.0);
+            if (lengthM > 0 && plugged.outlet() != null) {
+                Run run = CordPicker.run(load, lengthM);
+                String plug = load.supply().plug();
+                work.take(run, List.of(run, plug), gone -> cordPicker.pick(run, plug, gone));
+            }
+        }
+        Charger charger = rig.chosen().stream()
+                .filter(one -> one.part() instanceof Charger)
+                .map(one -> (Charger) one.part())
+                .findFirst()
+                .orElse(null);
+        if (charger != null && !engines.isEmpty()) {
+            double volts = loads.stream()
+                    .filter(load -> load.supply().isAc())
+                    .mapToDouble(load -> load.supply().volts())
+                    .findFirst()
+                    .orElse(USUAL_AC_V);
+            double inW = charger.maxOutputA() * rig.busV() / charger.efficiency();
+            double amps = Math.min(inW, engines.get(0).watts()) / volts;
+            Run run = new Run(Run.Kind.ENGINE, "", 1, laying.engineM(), volts, volts, new Amps(amps, amps, 0, 0));
+            String plug = acPlug();
+            work.take(run, List.of(run, plug), gone -> cordPicker.pick(run, plug, gone));
+        }
+    }
+
+    /** Plug of the household's mains; where no load tells, whatever a cord has. */
+    private String acPlug() {
+        return loads.stream()
+                .filter(load -> load.supply().isAc())
+                .map(load -> load.supply().plug())
+                .findFirst()
+                .orElse("");
+    }
+
+    private List<Finding> whole(Rig rig) {
+        List<Finding> found = new ArrayList<>();
+        if (rig.storeRows() > 1) {
+            found.add(WireRules.links(laying));
+        }
+        if (rig.inverter() != null) {
+            found.add(Finding.inWords(
+                    "grounding",
+                    Verdict.CAUTION,
+                    Basis.COMMON_PRACTICE,
+                    "the inverter maker's instruction; NFPA 70 article 250; check the edition in force",
+                    "Whether neutral and ground are joined, and where, is for the maker's instruction and a licensed electrician"
+                            + " alone: nothing here is to be added by hand. On an output that floats a ground-fault outlet may"
+                            + " not trip."));
+        }
+        return found;
+    }
+
+    /** On the way to what draws most: the bars' links side by side, those in a row, then the run itself. */
+    private static double leadOhm(Rig rig, List<WiredRun> runs) {
+        if (rig.route() == Route.READY_BOX || runs.isEmpty()) {
+            return rig.leadOhm();
+        }
+        double ohm = 0;
+        WiredRun drawn = null;
+        for (WiredRun wired : runs) {
+            switch (wired.run().kind()) {
+                case LINK -> ohm += wired.ohm() / rig.storeRows();
+                case SERIES -> ohm += wired.ohm() * (rig.storesInSeries() - 1) / rig.storeRows();
+                case MAIN, INVERTER, SOCKETS, CONTROLLER -> drawn = drawsMore(wired, drawn) ? wired : drawn;
+                default -> {}
+            }
+        }
+        return ohm + (drawn == null ? 0 : drawn.ohm());
+    }
+
+    private static boolean drawsMore(WiredRun one, @Nullable WiredRun other) {
+        return other == null || one.run().amps().lasting() > other.run().amps().lasting();
+    }
+}

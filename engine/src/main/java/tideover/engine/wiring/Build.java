@@ -1,0 +1,38 @@
+package tideover.engine.wiring;
+
+import java.util.ArrayList;
+import java.util.List;
+import tideover.engine.rig.Rig;
+import tideover.engine.why.Basis;
+import tideover.engine.why.Finding;
+import tideover.engine.why.Verdict;
+
+/**
+ * A rig wired and counted to the last lug.
+ *
+ * @param rig     with the resistance of its cables
+ * @param counted whether small parts and tools have prices of their own; else an allowance stands for them
+ */
+public record Build(Rig rig, Circuit circuit, PartsList partsList, boolean counted) {
+    /** What the rules of wiring say: of the whole, then run by run. */
+    public List<Finding> findings() {
+        List<Finding> all = new ArrayList<>(circuit.findings());
+        circuit.runs().forEach(wired -> all.addAll(wired.findings()));
+        if (counted && !partsList.missing().isEmpty()) {
+            all.add(Finding.inWords(
+                    "not-priced",
+                    Verdict.CAUTION,
+                    Basis.YOURS,
+                    "small parts of the plan",
+                    "Needed and not in the list of small parts, so not in the price: %s.",
+                    words(partsList.missing())));
+        }
+        return all;
+    }
+
+    private static String words(java.util.Map<String, Integer> missing) {
+        List<String> words = new ArrayList<>();
+        missing.forEach((what, count) -> words.add(count + " x " + what));
+        return String.join(", ", words);
+    }
+}

@@ -1,0 +1,82 @@
+package tideover.engine.wiring;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import tideover.engine.part.Condition;
+import tideover.engine.part.SmallPart;
+import tideover.engine.part.Tool;
+
+/**
+ * Everything beside the main parts, to the last lug, in whole packs and metres.
+ *
+ * @param lines   small parts, then tools, each in the order of need
+ * @param missing what is needed and not in the household's list, by what it is for
+ */
+public record PartsList(List<Line> lines, Map<String, Integer> missing) {
+    /** So that a rounding error does not buy another metre. */
+    private static final double ROUNDING = 1e-9;
+
+    public PartsList {
+        lines = List.copyOf(lines);
+        missing = java.util.Collections.unmodifiableMap(new TreeMap<>(missing));
+    }
+
+    /**
+     * One small part or tool.
+     *
+     * @param needed pieces, or metres of cable
+     * @param bought how often its price is paid, or taken from the shelf
+     */
+    public record Line(SmallPart part, double needed, int bought) {
+        static Line of(SmallPart part, double needed) {
+            return new Line(part, needed, (int) Math.ceil(needed / part.perPrice() - ROUNDING));
+        }
+
+        public long cents() {
+            return bought * part.listing().priceCents();
+        }
+
+        public boolean isTool() {
+            return part instanceof Tool;
+        }
+
+        public boolean owned() {
+            return part.listing().condition() == Condition.OWNED;
+        }
+    }
+
+    /** What all runs of a circuit take, and what belongs to them. */
+    static PartsList of(Circuit circuit, Fixings.Needs fixings) {
+        Map<SmallPart, Double> needs = new LinkedHashMap<>();
+        for (WiredRun wired : circuit.runs()) {
+            wired.needs().forEach((part, pieces) -> needs.merge(part, pieces, Double::sum));
+        }
+        List<Line> lines = new ArrayList<>();
+        needs.forEach((part, pieces) -> {
+            if (pieces > 0) {
+                lines.add(Line.of(part, pieces));
+            }
+        });
+        lines.addAll(fixings.lines());
+        return new PartsList(lines, fixings.missing());
+    }
+
+    public long smallPartsCents() {
+        return cents(false);
+    }
+
+    public long toolsCents() {
+        return cents(true);
+    }
+
+    private long cents(boolean tools) {
+        long cents = 0;
+        for (Line line : lines) {
+            cents += line.isTool() == tools ? line.cents() : 0;
+        }
+        return cents;
+    }
+}
