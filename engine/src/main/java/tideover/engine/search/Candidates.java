@@ -22,6 +22,7 @@ import tideover.engine.part.Inverter;
 import tideover.engine.part.Panel;
 import tideover.engine.part.Part;
 import tideover.engine.part.ReadyBox;
+import tideover.engine.part.SocketBoard;
 import tideover.engine.rig.Assembly;
 import tideover.engine.rig.Chosen;
 import tideover.engine.rig.Rig;
@@ -79,9 +80,18 @@ public record Candidates(
             Allowances allowances,
             OptionalLong budgetCents) {
         Judge judge = new Judge(loads, site, bench, allowances, budgetCents);
-        forEach(parts, grammar, judge);
+        forEach(usable(parts, loads), grammar, judge);
         judge.kept.sort(Priced.BY_PRICE);
         return new Candidates(judge.kept, judge.looked, judge.rejected, judge.overBudget, judge.leastOverBudgetCents);
+    }
+
+    /** Sockets by themselves serve nothing where no load takes direct current. */
+    private static List<Part> usable(List<Part> parts, List<Load> loads) {
+        boolean direct =
+                loads.stream().anyMatch(load -> load.plugged() && !load.supply().isAc());
+        return direct
+                ? parts
+                : parts.stream().filter(part -> !(part instanceof SocketBoard)).toList();
     }
 
     /** Puts rigs before the rule book; what concerns loads is judged once for all arrays on the same electronics. */
@@ -174,11 +184,19 @@ public record Candidates(
                         }
                     }
                 }
-                addSun(parts, grammar, List.of(bank), null, use);
-                for (Inverter inverter : kind(parts, Inverter.class)) {
-                    addSun(parts, grammar, with(List.of(bank), inverter, 1), null, use);
+                addInverters(parts, grammar, List.of(bank), use);
+                for (SocketBoard board : kind(parts, SocketBoard.class)) {
+                    addInverters(parts, grammar, with(List.of(bank), board, 1), use);
                 }
             }
+        }
+    }
+
+    private static void addInverters(
+            List<Part> parts, Grammar grammar, List<Chosen> chosen, Consumer<List<Chosen>> use) {
+        addSun(parts, grammar, chosen, null, use);
+        for (Inverter inverter : kind(parts, Inverter.class)) {
+            addSun(parts, grammar, with(chosen, inverter, 1), null, use);
         }
     }
 

@@ -24,6 +24,7 @@ import tideover.engine.proof.RigFigures;
 import tideover.engine.quantity.Series;
 import tideover.engine.quantity.Workers;
 import tideover.engine.rig.Rig;
+import tideover.engine.rig.Route;
 
 /**
  * Finds the cheapest rig that meets the target, by drawdown screening.
@@ -52,6 +53,9 @@ public final class Search {
 
     /** So many near ties are walked that the screening can only bound. */
     private static final int NEAR_WALKS = 6;
+
+    /** So many that the screening can only bound are walked for each way of building; then it is left untold. */
+    private static final int ROUTE_WALKS = 6;
 
     /** A rig that the screening can only bound is walked for the front where it may be better by so much. */
     private static final double FRONT_STEP = 0.01;
@@ -191,6 +195,7 @@ public final class Search {
                 next = round(next);
                 progress.at((double) next / share.length);
             }
+            List<Rated> byRoute = byRoute();
             int screened = (int) IntStream.range(0, share.length)
                     .filter(index -> isExact(index) && !Double.isNaN(share[index]))
                     .count();
@@ -200,6 +205,7 @@ public final class Search {
                     unconfirmed,
                     front,
                     misses,
+                    byRoute,
                     candidates.looked(),
                     share.length,
                     share.length - screened - walked,
@@ -369,14 +375,7 @@ public final class Search {
                 }
                 next++;
             }
-            List<Job> list = new ArrayList<>(wanted.values());
-            double[][] found = sharesOf(list);
-            for (int number = 0; number < found.length; number++) {
-                List<Integer> members = list.get(number).members();
-                for (int m = 0; m < members.size(); m++) {
-                    share[members.get(m)] = found[number][m];
-                }
-            }
+            pass(wanted);
             for (int index = from; index < next; index++) {
                 if (!Double.isNaN(share[index])) {
                     take(index);
@@ -431,12 +430,79 @@ public final class Search {
             return found.isPresent();
         }
 
+        /** The cheapest that meets the target, for each way of building that has one. */
+        private List<Rated> byRoute() {
+            List<Rated> cheapest = new ArrayList<>();
+            for (Route route : Route.values()) {
+                Rated found = winner != null && winner.rig().route() == route ? winner : cheapestOf(route);
+                if (found != null) {
+                    cheapest.add(found);
+                }
+            }
+            cheapest.sort(Comparator.comparingInt(Rated::number));
+            return cheapest;
+        }
+
+        /** Dearer than the winner, if there is one at all: what is cheaper and holds would be the winner. */
+        private @Nullable Rated cheapestOf(Route route) {
+            List<Integer> able = IntStream.range(winner == null ? share.length : winner.number(), share.length)
+                    .filter(index -> rig(index).route() == route && atMost[index] >= target)
+                    .boxed()
+                    .toList();
+            int walks = 0;
+            for (int from = 0; from < able.size(); from += ROUND) {
+                List<Integer> some = able.subList(from, Math.min(able.size(), from + ROUND));
+                screen(some.stream()
+                        .filter(index -> isExact(index) && Double.isNaN(share[index]))
+                        .toList());
+                for (int index : some) {
+                    boolean exact = isExact(index);
+                    if (!exact && ++walks > ROUTE_WALKS) {
+                        return null;
+                    }
+                    double carried = exact
+                            ? share[index]
+                            : judge.walkedShare(rig(index), target).orElse(0);
+                    Rated rated = rated(index, carried);
+                    if (carried >= target && judge.holds(rated)) {
+                        return rated;
+                    }
+                }
+            }
+            return null;
+        }
+
+        private Rated rated(int index, double carried) {
+            Candidates.Priced priced = candidates.kept().get(index);
+            return new Rated(index + 1, priced.rig(), priced.price(), carried);
+        }
+
+        /** One pass for each series of the rigs. */
+        private void screen(List<Integer> indices) {
+            Map<Key, Job> wanted = new LinkedHashMap<>();
+            for (int index : indices) {
+                wanted.computeIfAbsent(
+                        keys.get(index), key -> new Job(key, sunOf(key.panel()), byKey.getOrDefault(key, List.of())));
+            }
+            pass(wanted);
+        }
+
+        private void pass(Map<Key, Job> wanted) {
+            List<Job> list = new ArrayList<>(wanted.values());
+            double[][] found = sharesOf(list);
+            for (int number = 0; number < found.length; number++) {
+                List<Integer> members = list.get(number).members();
+                for (int m = 0; m < members.size(); m++) {
+                    share[members.get(m)] = found[number][m];
+                }
+            }
+        }
+
         private void take(int index) {
             if (!isExact(index) && !walk(index)) {
                 return;
             }
-            Candidates.Priced priced = candidates.kept().get(index);
-            Rated rated = new Rated(index + 1, priced.rig(), priced.price(), share[index]);
+            Rated rated = rated(index, share[index]);
             boolean inPlay = winner == null || nearTie(index);
             if (rated.share() > bestOfFront()) {
                 front.add(rated);

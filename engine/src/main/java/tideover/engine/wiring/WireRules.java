@@ -34,6 +34,8 @@ final class WireRules {
 
     private static final String EDITION = "; check the edition in force";
 
+    private static final String MATED = "mated-connectors";
+
     private WireRules() {}
 
     static Finding metal(Run run, Cable cable) {
@@ -249,19 +251,30 @@ final class WireRules {
         boolean anyMake = lead.connector().equals(PanelLead.ANY_MAKE);
         boolean atPanel = anyMake || !panelKnown || lead.connector().equalsIgnoreCase(panelMake);
         boolean atInput = anyMake || !inputKnown || lead.farEnd().equalsIgnoreCase(inputMake);
-        boolean known = panelKnown && inputKnown && !anyMake;
-        return inWords(
-                "mated-connectors",
-                !atPanel || !atInput ? Verdict.FAIL : known ? Verdict.PASS : Verdict.CAUTION,
-                Basis.PUBLISHED,
-                "NFPA 70 690.33: connectors that mate are listed for each other" + EDITION,
-                "%s: the panel ends in %s, the input takes %s; the lead has %s and %s%s.",
-                run.words(),
-                panelKnown ? "plugs of " + panelMake : "plugs of a make that is not told",
-                inputKnown ? inputMake : "what is not told",
-                lead.connector(),
-                lead.farEnd(),
-                known ? "" : "; plugs of different makes must not be mated, even where they fit");
+        boolean told = panelKnown && inputKnown && !anyMake;
+        Verdict verdict = !atPanel || !atInput ? Verdict.FAIL : told ? Verdict.PASS : Verdict.CAUTION;
+        String source = "NFPA 70 690.33: connectors that mate are listed for each other" + EDITION;
+        return anyMake
+                ? inWords(
+                        MATED,
+                        verdict,
+                        Basis.PUBLISHED,
+                        source,
+                        "%s: take leads whose plugs are of the panel's own make at its end and of the input's at the other; plugs"
+                                + " of different makes must not be mated, even where they fit.",
+                        run.words())
+                : inWords(
+                        MATED,
+                        verdict,
+                        Basis.PUBLISHED,
+                        source,
+                        "%s: the panel ends in %s, the input takes %s; the lead has %s and %s. Plugs of different makes must not"
+                                + " be mated, even where they fit.",
+                        run.words(),
+                        panelKnown ? panelMake : "plugs whose make is not told",
+                        inputKnown ? inputMake : "what is not told",
+                        lead.connector(),
+                        lead.farEnd());
     }
 
     /** Both the plugs and the cable of a lead have the maker's rating. */
