@@ -125,7 +125,11 @@ final class Sample {
     }
 
     static Question read(String plan, String parts) {
-        return PlanFile.read("plan.yaml", plan, Beside.texts(Map.of("parts.csv", parts)), ExampleTest.STATIONS);
+        return PlanFile.read(
+                "plan.yaml",
+                plan,
+                Beside.texts(Map.of("parts.csv", parts, SmallSample.NAME, SmallSample.FILE)),
+                ExampleTest.STATIONS);
     }
 
     /** The sentences of everything wrong with a plan whose text is changed in one place. */
