@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.part.Battery;
 import tideover.engine.part.ChargeController;
@@ -33,7 +32,7 @@ public final class PartsFile {
     static final Range EFFICIENCY_PCT = Range.from(10, 100).likely(60, 100);
     static final Range VOLTS = Range.above(0, 1000).likely(5, 60);
     private static final double STAND_IN_BUS_V = 12;
-    private static final PartsTable<Part> TABLE = new PartsTable<>(
+    static final PartsTable<Part> TABLE = new PartsTable<>(
             new PartsTable.Form(
                     "a parts file",
                     "docs/parts-file.md",
@@ -52,7 +51,7 @@ public final class PartsFile {
     public static Content read(Path file) {
         Reading reading = new Reading();
         String name = fileName(file);
-        List<Part> parts = read(reading, Beside.folder(folderOf(file)), name, name, null, new HashMap<>());
+        List<Part> parts = TABLE.read(reading, Beside.folder(folderOf(file)), name, name, null, new HashMap<>());
         reading.throwIfWrong();
         return new Content(parts, parts.get(0).listing().currency(), reading.cautions());
     }
@@ -65,17 +64,6 @@ public final class PartsFile {
     static Path folderOf(Path file) {
         Path parent = file.toAbsolutePath().getParent();
         return parent == null ? file.toAbsolutePath() : parent;
-    }
-
-    /** Reads a parts file on behalf of a plan; see {@link PartsTable#read}. */
-    static List<Part> read(
-            Reading reading,
-            Beside beside,
-            String name,
-            String where,
-            @Nullable String plansCurrency,
-            Map<String, String> sourceById) {
-        return TABLE.read(reading, beside, name, where, plansCurrency, sourceById);
     }
 
     private static @Nullable Part part(Row row, String kind, Listing listing) {

@@ -135,7 +135,13 @@ public final class PlanFile {
                 loads.stream().anyMatch(load -> load.nature().hardWired()));
         Grammar grammar = grammar(root.child("look at"));
         Map<String, String> sourceById = new HashMap<>();
-        List<Part> parts = parts(root.child("parts"), money.currency(), sourceById);
+        List<Part> parts = listed(
+                root.child("parts"),
+                "the name of the parts file, such as parts.csv",
+                "Parts file",
+                PartsFile.TABLE,
+                money.currency(),
+                sourceById);
         String currency = currency(money, parts);
         List<SmallPart> smallParts = smallParts(smallFile, currency, sourceById);
         Laying laying = new WiringReader(reading, root.child("wiring")).read(nameFields.keySet());
@@ -329,26 +335,34 @@ public final class PlanFile {
         return field.count(name.toLowerCase(Locale.ROOT), least, 20);
     }
 
-    private List<Part> parts(Field field, @Nullable String currency, Map<String, String> sourceById) {
-        String file = field.text("the name of the parts file, such as parts.csv", LONGEST_FILE_NAME);
-        if (file.isEmpty()) {
-            return List.of();
-        }
-        List<Part> parts = PartsFile.read(reading, beside, file, field.where(), currency, sourceById);
-        field.note("Parts file", Basis.YOURS);
-        return parts;
-    }
-
     private List<SmallPart> smallParts(Field field, @Nullable String currency, Map<String, String> sourceById) {
         if (!field.isPresent()) {
             return List.of();
         }
-        String file = field.text("the name of the file of small parts, such as small-parts.csv", LONGEST_FILE_NAME);
+        List<SmallPart> parts = listed(
+                field,
+                "the name of the file of small parts, such as small-parts.csv",
+                "File of small parts",
+                SmallPartsFile.TABLE,
+                currency,
+                sourceById);
+        SmallPartsFile.tellFusesWithoutHolder(reading, parts);
+        return parts;
+    }
+
+    private <P> List<P> listed(
+            Field field,
+            String expected,
+            String noteName,
+            PartsTable<P> table,
+            @Nullable String currency,
+            Map<String, String> sourceById) {
+        String file = field.text(expected, LONGEST_FILE_NAME);
         if (file.isEmpty()) {
             return List.of();
         }
-        List<SmallPart> parts = SmallPartsFile.read(reading, beside, file, field.where(), currency, sourceById);
-        field.note("File of small parts", Basis.YOURS);
+        List<P> parts = table.read(reading, beside, file, field.where(), currency, sourceById);
+        field.note(noteName, Basis.YOURS);
         return parts;
     }
 

@@ -1,10 +1,12 @@
 package tideover.app.files;
 
 import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.electronics.ConductorSize;
@@ -55,7 +57,7 @@ final class SmallPartsFile {
     private static final int MOST_PIECES = 1000;
     private static final int LONGEST_WORD = 40;
 
-    private static final PartsTable<SmallPart> TABLE = new PartsTable<>(
+    static final PartsTable<SmallPart> TABLE = new PartsTable<>(
             new PartsTable.Form(
                     "a file of small parts",
                     "docs/parts-file.md",
@@ -69,15 +71,24 @@ final class SmallPartsFile {
 
     private SmallPartsFile() {}
 
-    /** Reads such a file on behalf of a plan; see {@link PartsTable#read}. */
-    static List<SmallPart> read(
-            Reading reading,
-            Beside beside,
-            String name,
-            String where,
-            @Nullable String plansCurrency,
-            Map<String, String> sourceById) {
-        return TABLE.read(reading, beside, name, where, plansCurrency, sourceById);
+    /** A fuse is of no use without a holder of its format, and a slip in the one word would pass in silence. */
+    static void tellFusesWithoutHolder(Reading reading, List<SmallPart> parts) {
+        Set<String> held = new LinkedHashSet<>();
+        parts.forEach(part -> {
+            if (part instanceof FuseHolder holder) {
+                held.add(holder.format());
+            }
+        });
+        Set<String> told = new HashSet<>(held);
+        for (SmallPart part : parts) {
+            if (part instanceof Fuse fuse && told.add(fuse.format())) {
+                String nearest = Nearest.to(fuse.format(), held)
+                        .map(format -> " Is it " + Reading.quoted(format) + "?")
+                        .orElse("");
+                reading.caution(fuse.listing().source() + " format: no fuse holder in the file takes the format "
+                        + Reading.quoted(fuse.format()) + "." + nearest);
+            }
+        }
     }
 
     /** Each cell is read whether or not those before it were right, so that all is told at once. */
@@ -212,8 +223,9 @@ final class SmallPartsFile {
         return size.orElse(null);
     }
 
+    /** What to write for "10", "#10", "AWG 10", "10 gauge" or "6 mm"; empty where nothing can be guessed. */
     private static String sizeMeant(String typed) {
-        String number = typed.replaceFirst("^#", "")
+        String number = typed.replaceFirst("(?i)^(#|awg)\\s*", "")
                 .replaceFirst("(?i)(ga|gauge|mm|mm\\^2|sqmm)$", "")
                 .strip();
         boolean square = typed.toLowerCase(Locale.ROOT).contains("mm");

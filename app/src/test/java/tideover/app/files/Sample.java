@@ -115,8 +115,12 @@ final class Sample {
 
     /** A row with one cell put otherwise. */
     static String bent(String row, String column, String cell) {
+        return bent(PartsFile.COLUMNS, row, column, cell);
+    }
+
+    static String bent(List<String> columns, String row, String column, String cell) {
         String[] cells = row.strip().split(",", -1);
-        cells[PartsFile.COLUMNS.indexOf(column)] = cell;
+        cells[columns.indexOf(column)] = cell;
         return String.join(",", cells) + "\n";
     }
 

@@ -88,9 +88,7 @@ final class SmallSample {
 
     /** A row with one cell put otherwise. */
     static String bent(String row, String column, String cell) {
-        String[] cells = row.strip().split(",", -1);
-        cells[SmallPartsFile.COLUMNS.indexOf(column)] = cell;
-        return String.join(",", cells) + "\n";
+        return Sample.bent(SmallPartsFile.COLUMNS, row, column, cell);
     }
 
     static Question read(String file) {
