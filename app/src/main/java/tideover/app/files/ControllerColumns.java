@@ -20,7 +20,8 @@ final class ControllerColumns {
             "start_v",
             "max_input_a",
             "starts_without_battery",
-            "charges");
+            "charges",
+            "sun_plug");
 
     /** A pulse-width controller loses next to nothing itself; less is most likely the panels' loss, which is reckoned apart. */
     private static final double LEAST_LIKELY_PWM_PCT = 90;
@@ -64,6 +65,13 @@ final class ControllerColumns {
                 Range.above(0, 1000).likely(2, 150));
         Stated withoutBattery = row.stated("starts_without_battery", "whether it runs while the battery is gone");
         Set<Chemistry> charges = ChemistryText.several(row, "charges");
+        String plug = row.has("sun_plug")
+                ? row.text(
+                        "sun_plug",
+                        "what its panel input takes: " + ControllerRating.PanelInput.BARE_ENDS
+                                + " or the make of a panel's plug",
+                        PanelColumns.LONGEST_PLUG)
+                : "";
         if (row.flaws() > before) {
             return null;
         }
@@ -74,7 +82,7 @@ final class ControllerColumns {
                 mostBusV,
                 efficiencyPct / 100,
                 tracking,
-                new ControllerRating.PanelInput(startV, maxInputA, withoutBattery),
+                new ControllerRating.PanelInput(startV, maxInputA, withoutBattery, plug),
                 charges);
     }
 

@@ -19,7 +19,11 @@ final class PanelColumns {
             "short_circuit_a",
             "best_v",
             "cells",
-            "current_pct_per_k");
+            "current_pct_per_k",
+            "connector",
+            "most_fuse_a");
+
+    static final int LONGEST_PLUG = 40;
 
     /** Best volts over open-circuit volts, watts over open-circuit volts times short-circuit amps, volts of a cell: silicon's. */
     private static final Range BEST_SHARE = Range.above(0.5, 1).likely(0.75, 0.88);
@@ -68,15 +72,22 @@ final class PanelColumns {
                 "change of short-circuit current per kelvin",
                 "%/K",
                 Range.from(-0.5, 0.5).likely(0, 0.1));
+        String connector = row.has("connector") ? row.text("connector", "the make of its plugs", LONGEST_PLUG) : "";
+        double mostFuseA = row.numberIfAny(
+                "most_fuse_a",
+                "the largest fuse in series with it",
+                "A",
+                Range.above(0, 1000).likely(5, 40));
         if (row.flaws() == before) {
             check(row, ratedW, openCircuitV, shortCircuitA, bestV, cells);
+            checkFuse(row, mostFuseA, Double.isNaN(shortCircuitA) ? ratedW / openCircuitV : shortCircuitA);
         }
         if (row.flaws() > before) {
             return null;
         }
         PanelSheet sheet = PanelSheet.of(
                 ratedW, openCircuitV, shortCircuitA, bestV, cells, currentPct / 100, voltPct / 100, powerPct / 100);
-        return new Panel(listing, sheet, noctDegC);
+        return new Panel(listing, sheet, noctDegC, new Panel.Tail(connector, mostFuseA));
     }
 
     /** Holds the figures that may be left out against those that may not. */
@@ -126,6 +137,16 @@ final class PanelColumns {
             row.caution(
                     "cells",
                     cells + " is taken, but is unlikely for " + Range.shown(openCircuitV, "V") + ". " + HALF_CELLS);
+        }
+    }
+
+    /** Makers name a fuse that the panel's own sun cannot blow. */
+    private static void checkFuse(Row row, double mostFuseA, double ownA) {
+        if (mostFuseA < ownA) {
+            row.caution(
+                    "most_fuse_a",
+                    Range.shown(mostFuseA, "A") + " is taken, but is unlikely for a panel that gives "
+                            + Range.shown(rounded(ownA), "A") + " by itself.");
         }
     }
 

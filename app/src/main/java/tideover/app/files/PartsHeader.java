@@ -24,7 +24,7 @@ final class PartsHeader {
         return columnAt.size();
     }
 
-    static @Nullable PartsHeader read(Reading reading, String file, CsvRecord record) {
+    static @Nullable PartsHeader read(Reading reading, String file, CsvRecord record, PartsTable.Form form) {
         String where = file + ":" + record.getStartingLineNumber();
         List<String> typed = record.getFields();
         if (typed.size() == 1 && (typed.get(0).contains(";") || typed.get(0).contains("\t"))) {
@@ -35,11 +35,11 @@ final class PartsHeader {
                     "Save the table with commas between cells.");
             return null;
         }
-        if (typed.stream().map(Quantities::tidy).noneMatch(PartsFile.COLUMNS::contains)) {
+        if (typed.stream().map(Quantities::tidy).noneMatch(form.columns()::contains)) {
             reading.problem(
                     where,
                     "no header",
-                    "the names of the columns in the first row, such as " + String.join(",", PartsFile.LISTING_COLUMNS),
+                    "the names of the columns in the first row, such as " + String.join(",", form.needed()),
                     "");
             return null;
         }
@@ -47,38 +47,34 @@ final class PartsHeader {
         Set<String> seen = new HashSet<>();
         for (String cell : typed) {
             String word = Quantities.tidy(cell);
-            String column = PartsFile.COLUMNS.contains(word) ? word : told(reading, where, word, columnAt.size() + 1);
+            String column =
+                    form.columns().contains(word) ? word : told(reading, where, word, columnAt.size() + 1, form);
             if (!column.isEmpty() && !seen.add(column)) {
                 reading.problem(where, "the column \"" + column + "\" twice", "each column once", "");
                 column = "";
             }
             columnAt.add(column);
         }
-        Set<String> missing = new HashSet<>(PartsFile.COLUMNS);
+        Set<String> missing = new HashSet<>(form.columns());
         missing.removeAll(seen);
-        for (String needed : PartsFile.LISTING_COLUMNS) {
+        for (String needed : form.needed()) {
             if (missing.contains(needed)) {
                 reading.problem(
-                        where,
-                        "no column \"" + needed + "\"",
-                        "a header with " + String.join(",", PartsFile.LISTING_COLUMNS),
-                        "");
+                        where, "no column \"" + needed + "\"", "a header with " + String.join(",", form.needed()), "");
             }
         }
-        missing.retainAll(
-                PartsFile
-                        .LISTING_COLUMNS); // of these every row would complain; others are told where a kind needs them
+        missing.retainAll(form.needed()); // of these every row would complain; others are told where a kind needs them
         return new PartsHeader(columnAt, missing);
     }
 
     /** Tells of an unknown column and reads on under the nearest known name. */
-    private static String told(Reading reading, String where, String word, int position) {
-        Optional<String> nearest = Nearest.to(word, PartsFile.COLUMNS);
+    private static String told(Reading reading, String where, String word, int position, PartsTable.Form form) {
+        Optional<String> nearest = Nearest.to(word, form.columns());
         reading.problem(
                 where,
                 word.isEmpty() ? "column " + position + " without a name" : "the column " + Reading.quoted(word),
                 nearest.map(right -> "the column \"" + right + "\"")
-                        .orElse("a column that a parts file has; docs/parts-file.md lists them"),
+                        .orElse("a column that " + form.words() + " has; " + form.docs() + " lists them"),
                 nearest.map(right -> "Write " + right + ".").orElse(""));
         return nearest.orElse("");
     }

@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -14,6 +15,7 @@ import tideover.engine.answer.Question;
 import tideover.engine.load.Load;
 import tideover.engine.outage.Outage;
 import tideover.engine.part.Part;
+import tideover.engine.part.SmallPart;
 import tideover.engine.quantity.Series;
 import tideover.engine.search.Grammar;
 import tideover.engine.site.RoomKind;
@@ -21,6 +23,7 @@ import tideover.engine.site.Stations;
 import tideover.engine.sun.PanelMount;
 import tideover.engine.why.Basis;
 import tideover.engine.wiring.Allowances;
+import tideover.engine.wiring.Laying;
 
 /**
  * A household's plan: one YAML file in plain words, every figure with its unit, and the parts and weather files it
@@ -32,6 +35,7 @@ public final class PlanFile {
     static final String DEFAULT = "default of the program";
 
     private static final int LONGEST_ABOUT = 4000;
+    private static final int LONGEST_FILE_NAME = 400;
 
     /** A steeper panel gives more of the low winter sun and sheds more snow. Common practice, no source. */
     private static final double STEEPER_THAN_LATITUDE_DEG = 15;
@@ -98,7 +102,9 @@ public final class PlanFile {
                 "loads",
                 "money",
                 "look at",
-                "parts");
+                "parts",
+                "small parts",
+                "wiring");
         String title = root.child("plan").text("the plan's title", 200);
         Field aboutField = root.child("about");
         String about = aboutField.isPresent() ? aboutField.text("a few words about the plan", LONGEST_ABOUT) : "";
@@ -119,17 +125,36 @@ public final class PlanFile {
         room.note("Where the store stands", Basis.YOURS);
         boolean sleptIn = sleptIn(root.child("someone sleeps there"), batteryRoom);
 
-        List<Load> loads = loads(root.child("loads"));
+        Map<String, Field> nameFields = new LinkedHashMap<>();
+        List<Load> loads = loads(root.child("loads"), nameFields);
+        Field smallFile = root.child("small parts");
         MoneyReader money = new MoneyReader(
                 reading,
                 root.child("money"),
+                smallFile,
                 loads.stream().anyMatch(load -> load.nature().hardWired()));
         Grammar grammar = grammar(root.child("look at"));
-        List<Part> parts = parts(root.child("parts"), money.currency());
+        Map<String, String> sourceById = new HashMap<>();
+        List<Part> parts = listed(
+                root.child("parts"),
+                "the name of the parts file, such as parts.csv",
+                "Parts file",
+                PartsFile.TABLE,
+                money.currency(),
+                sourceById);
+        String currency = currency(money, parts);
+        List<SmallPart> smallParts = smallParts(smallFile, currency, sourceById);
+        Laying laying = new WiringReader(reading, root.child("wiring")).read(nameFields.keySet());
         LoadReader.checkPlugs(reading, loads, parts);
         LoadReader.checkStorms(reading, loads, outage);
 
-        if (reading.flaws() > 0 || spot == null || outage == null || mount == null || money.allowances() == null) {
+        if (reading.flaws() > 0
+                || spot == null
+                || outage == null
+                || mount == null
+                || money.allowances() == null
+                || laying == null
+                || currency == null) {
             return null;
         }
         return new Question(
@@ -145,10 +170,12 @@ public final class PlanFile {
                 loads,
                 outage,
                 money.budgetCents(),
-                String.valueOf(money.currency()),
+                currency,
                 money.allowances(),
                 grammar,
                 parts,
+                smallParts,
+                laying,
                 reading.spreads().stream().map(spread -> spread.doubt(loads)).toList(),
                 reading.notes(),
                 reading.cautions());
@@ -269,9 +296,9 @@ public final class PlanFile {
         return lowest;
     }
 
-    private List<Load> loads(Field list) {
+    /** @param byName takes up where each name stands, also of a load in which something is wrong */
+    private List<Load> loads(Field list, Map<String, Field> byName) {
         List<Load> loads = new ArrayList<>();
-        Map<String, Field> byName = new HashMap<>();
         List<Field> items = list.items("a list of loads, each with name, runs, draws, supply, essential");
         if (items.size() > LoadReader.MOST_LOADS) {
             list.problem(items.size() + " loads", "at most " + LoadReader.MOST_LOADS, "");
@@ -308,14 +335,42 @@ public final class PlanFile {
         return field.count(name.toLowerCase(Locale.ROOT), least, 20);
     }
 
-    private List<Part> parts(Field field, @Nullable String currency) {
-        String file = field.text("the name of the parts file, such as parts.csv", 400);
+    private List<SmallPart> smallParts(Field field, @Nullable String currency, Map<String, String> sourceById) {
+        if (!field.isPresent()) {
+            return List.of();
+        }
+        List<SmallPart> parts = listed(
+                field,
+                "the name of the file of small parts, such as small-parts.csv",
+                "File of small parts",
+                SmallPartsFile.TABLE,
+                currency,
+                sourceById);
+        SmallPartsFile.tellFusesWithoutHolder(reading, parts);
+        return parts;
+    }
+
+    private <P> List<P> listed(
+            Field field,
+            String expected,
+            String noteName,
+            PartsTable<P> table,
+            @Nullable String currency,
+            Map<String, String> sourceById) {
+        String file = field.text(expected, LONGEST_FILE_NAME);
         if (file.isEmpty()) {
             return List.of();
         }
-        List<Part> parts = PartsFile.read(reading, beside, file, field.where(), currency);
-        field.note("Parts file", Basis.YOURS);
+        List<P> parts = table.read(reading, beside, file, field.where(), currency, sourceById);
+        field.note(noteName, Basis.YOURS);
         return parts;
+    }
+
+    /** The plan's, or where it names no money at all that of its parts. */
+    private static @Nullable String currency(MoneyReader money, List<Part> parts) {
+        return money.currency() != null || parts.isEmpty()
+                ? money.currency()
+                : parts.get(0).listing().currency();
     }
 
     static double shareOr(
@@ -333,12 +388,18 @@ public final class PlanFile {
         private final Reading reading;
         private @Nullable String currency;
         private OptionalLong budgetCents = OptionalLong.empty();
-        private @Nullable Allowances allowances;
+        private final @Nullable Allowances allowances;
 
-        /** @param hardWired whether a load hangs on the wires of the house, so that its joining has a price */
-        MoneyReader(Reading reading, Field block, boolean hardWired) {
+        /**
+         * @param smallFile the file of small parts; where it is there no allowance stands for them, and money need not be spoken of
+         * @param hardWired whether a load hangs on the wires of the house, so that its joining has a price
+         */
+        MoneyReader(Reading reading, Field block, Field smallFile, boolean hardWired) {
             this.reading = reading;
-            block.keys("at most", "small parts", "hard-wired loads");
+            boolean priced = smallFile.isPresent();
+            if (block.isPresent() || !priced || hardWired) {
+                block.keys("at most", "small parts", "hard-wired loads");
+            }
             Field atMost = block.child("at most");
             if (atMost.isPresent()) {
                 Money budget = read(atMost, "the most it may cost", "Budget");
@@ -346,15 +407,8 @@ public final class PlanFile {
             } else {
                 reading.note("Budget", "none", Basis.GUESS, DEFAULT);
             }
-            Field small = block.child("small parts").keys("ready box", "enclosure", "separate parts");
-            Money box = read(
-                    small.child("ready box"), "small parts with a ready-made box", "Small parts with a ready-made box");
-            Money enclosure =
-                    read(small.child("enclosure"), "small parts with an enclosure", "Small parts with an enclosure");
-            Money separate = read(
-                    small.child("separate parts"),
-                    "small parts with separate parts",
-                    "Small parts with separate parts");
+            Field small = block.child("small parts");
+            Allowances beside = priced ? noneBeside(small, smallFile) : allowances(small);
             long joiningCents = 0;
             Field joiningField = block.child("hard-wired loads");
             if (hardWired || joiningField.isPresent()) {
@@ -364,9 +418,33 @@ public final class PlanFile {
                         "Joining each hard-wired load");
                 joiningCents = joining == null ? 0 : joining.cents();
             }
-            if (box != null && enclosure != null && separate != null) {
-                allowances = new Allowances(box.cents(), enclosure.cents(), separate.cents(), joiningCents);
+            allowances = beside == null ? null : beside.withHardWired(joiningCents);
+        }
+
+        private static @Nullable Allowances noneBeside(Field small, Field smallFile) {
+            if (small.isPresent()) {
+                small.problem(
+                        "an allowance beside the file of small parts in line " + smallFile.line(),
+                        "one or the other",
+                        "Strike out the allowance: the file prices every small part.");
+                return null;
             }
+            return new Allowances(0, 0, 0);
+        }
+
+        private @Nullable Allowances allowances(Field small) {
+            small.keys("ready box", "enclosure", "separate parts");
+            Money box = read(
+                    small.child("ready box"), "small parts with a ready-made box", "Small parts with a ready-made box");
+            Money enclosure =
+                    read(small.child("enclosure"), "small parts with an enclosure", "Small parts with an enclosure");
+            Money separate = read(
+                    small.child("separate parts"),
+                    "small parts with separate parts",
+                    "Small parts with separate parts");
+            return box == null || enclosure == null || separate == null
+                    ? null
+                    : new Allowances(box.cents(), enclosure.cents(), separate.cents());
         }
 
         private @Nullable Money read(Field field, String what, String name) {

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.why.Stated;
 
@@ -170,6 +171,13 @@ final class Row {
                 expected,
                 nearest.map(word -> "Write " + word + ".").orElse(""));
         return null;
+    }
+
+    /** One of some things by its words; null where wrong. */
+    <T> @Nullable T choice(String column, String what, List<T> choices, Function<T, String> words) {
+        List<String> known = choices.stream().map(words).toList();
+        String word = choice(column, what, known);
+        return word == null ? null : choices.get(known.indexOf(word));
     }
 
     /** A day; null where wrong. */

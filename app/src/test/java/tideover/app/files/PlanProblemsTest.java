@@ -452,7 +452,8 @@ class PlanProblemsTest {
         assertThat(Sample.problemsIn("just words"))
                 .containsExactly(
                         "plan.yaml:1: found \"just words\", expected a block of keys: plan, about, place, outage,"
-                                + " help, panels, store room, someone sleeps there, loads, money, look at, parts.");
+                                + " help, panels, store room, someone sleeps there, loads, money, look at, parts,"
+                                + " small parts, wiring.");
     }
 
     @Test

@@ -271,6 +271,24 @@ class RatedPartsTest {
     }
 
     @Test
+    void whatTheCablesOfPanelsEndIn() {
+        Panel panel = (Panel) read(Sample.bent(Sample.bent(PANEL, "connector", "Invented plug"), "most_fuse_a", "15"));
+        ChargeController bare = (ChargeController) read(Sample.bent(CONTROLLER, "sun_plug", "screws"));
+        ReadyBox box = (ReadyBox) read(Sample.bent(Sample.BOX, "sun_plug", "Invented plug"));
+
+        assertThat(panel.tail()).isEqualTo(new Panel.Tail("Invented plug", 15));
+        assertThat(((Panel) read(PANEL)).tail()).isEqualTo(Panel.Tail.UNKNOWN);
+        assertThat(bare.rating().input().plug()).isEqualTo(ControllerRating.PanelInput.BARE_ENDS);
+        assertThat(box.controller()).extracting(rating -> rating.input().plug()).isEqualTo("Invented plug");
+        assertThat(((ChargeController) read(CONTROLLER)).rating().input().plug())
+                .isEmpty();
+        assertThat(cautions(Sample.bent(PANEL, "most_fuse_a", "5")))
+                .singleElement()
+                .asString()
+                .contains("most_fuse_a: 5 A is taken, but is unlikely for a panel that gives 5.81 A");
+    }
+
+    @Test
     void anInverterByItsDataSheet() {
         InverterRating rating = ((Inverter) read(INVERTER)).rating();
 

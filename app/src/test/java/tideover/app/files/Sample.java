@@ -115,8 +115,12 @@ final class Sample {
 
     /** A row with one cell put otherwise. */
     static String bent(String row, String column, String cell) {
+        return bent(PartsFile.COLUMNS, row, column, cell);
+    }
+
+    static String bent(List<String> columns, String row, String column, String cell) {
         String[] cells = row.strip().split(",", -1);
-        cells[PartsFile.COLUMNS.indexOf(column)] = cell;
+        cells[columns.indexOf(column)] = cell;
         return String.join(",", cells) + "\n";
     }
 
@@ -125,7 +129,11 @@ final class Sample {
     }
 
     static Question read(String plan, String parts) {
-        return PlanFile.read("plan.yaml", plan, Beside.texts(Map.of("parts.csv", parts)), ExampleTest.STATIONS);
+        return PlanFile.read(
+                "plan.yaml",
+                plan,
+                Beside.texts(Map.of("parts.csv", parts, SmallSample.NAME, SmallSample.FILE)),
+                ExampleTest.STATIONS);
     }
 
     /** The sentences of everything wrong with a plan whose text is changed in one place. */

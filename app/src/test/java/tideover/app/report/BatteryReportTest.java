@@ -40,6 +40,7 @@ import tideover.engine.site.RoomKind;
 import tideover.engine.site.WeatherSource;
 import tideover.engine.why.Stated;
 import tideover.engine.wiring.Allowances;
+import tideover.engine.wiring.Laying;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -221,6 +222,8 @@ class BatteryReportTest {
                 new Allowances(0, 3_500, 9_000),
                 new Grammar(2, 2),
                 new Invented(5).parts(),
+                List.of(),
+                Laying.ASSUMED,
                 List.of(),
                 List.of(),
                 List.of());

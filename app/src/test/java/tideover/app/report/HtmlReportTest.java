@@ -39,6 +39,7 @@ import tideover.engine.site.WeatherSource;
 import tideover.engine.why.Basis;
 import tideover.engine.why.MarginNote;
 import tideover.engine.wiring.Allowances;
+import tideover.engine.wiring.Laying;
 
 /** The page is whole, says what was answered, shows its figures in words too, and lets nothing in or out. */
 class HtmlReportTest {
@@ -295,6 +296,8 @@ class HtmlReportTest {
                 new Grammar(2, 2),
                 new Invented(5).parts(),
                 List.of(),
+                Laying.ASSUMED,
+                List.of(),
                 List.of(new MarginNote("draw " + HOSTILE, "9 W", Basis.GUESS, "plan " + HOSTILE)),
                 List.of("mind " + HOSTILE));
     }
@@ -326,6 +329,8 @@ class HtmlReportTest {
                 q.allowances(),
                 q.grammar(),
                 q.parts(),
+                q.smallParts(),
+                q.laying(),
                 List.of(),
                 q.notes(),
                 q.cautions());
@@ -349,6 +354,8 @@ class HtmlReportTest {
                 q.allowances(),
                 new Grammar(1, 1),
                 q.parts(),
+                q.smallParts(),
+                q.laying(),
                 List.of(),
                 q.notes(),
                 q.cautions());

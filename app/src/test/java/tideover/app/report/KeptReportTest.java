@@ -56,6 +56,7 @@ import tideover.engine.site.WeatherSource;
 import tideover.engine.why.Basis;
 import tideover.engine.why.MarginNote;
 import tideover.engine.wiring.Allowances;
+import tideover.engine.wiring.Laying;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -360,6 +361,8 @@ class KeptReportTest {
                 new Allowances(0, 3_500, 9_000),
                 new Grammar(2, 2),
                 new Invented(5).parts(),
+                List.of(),
+                Laying.ASSUMED,
                 loads.size() < 3 ? List.of() : List.of(Doubt.of(Doubt.Kind.DRAWS, loads.get(2), 0.5, 2)),
                 List.of(
                         new MarginNote(HOSTILE + ": draws", "75 W", Basis.GUESS, "plan"),

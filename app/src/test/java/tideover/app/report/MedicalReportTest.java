@@ -33,6 +33,7 @@ import tideover.engine.site.WeatherSource;
 import tideover.engine.why.Basis;
 import tideover.engine.why.MarginNote;
 import tideover.engine.wiring.Allowances;
+import tideover.engine.wiring.Laying;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -199,6 +200,8 @@ class MedicalReportTest {
                 new Allowances(0, 3_500, 9_000),
                 new Grammar(2, 2),
                 new Invented(5).parts(),
+                List.of(),
+                Laying.ASSUMED,
                 List.of(),
                 List.of(new MarginNote("draw", "9 W", Basis.GUESS, "plan")),
                 List.of());

@@ -33,7 +33,6 @@ import tideover.engine.why.Finding;
 import tideover.engine.why.Verdict;
 import tideover.engine.wiring.Bench;
 import tideover.engine.wiring.Build;
-import tideover.engine.wiring.Laying;
 import tideover.engine.wiring.Price;
 import tideover.engine.wiring.Stock;
 
@@ -153,8 +152,8 @@ public final class Advisor {
         boolean metric = question.loads().stream()
                 .anyMatch(load -> load.supply().isAc() && load.supply().hertz() == METRIC_HERTZ);
         return new Bench(
-                Stock.of(List.of(), metric),
-                Laying.ASSUMED,
+                Stock.of(question.smallParts(), metric),
+                question.laying(),
                 question.loads(),
                 question.outage().help(),
                 site(question).coldDegC());

@@ -5,6 +5,7 @@ import java.util.OptionalLong;
 import tideover.engine.load.Load;
 import tideover.engine.outage.Outage;
 import tideover.engine.part.Part;
+import tideover.engine.part.SmallPart;
 import tideover.engine.proof.Doubt;
 import tideover.engine.proof.Prover;
 import tideover.engine.search.Grammar;
@@ -14,6 +15,7 @@ import tideover.engine.site.WeatherSource;
 import tideover.engine.sun.PanelMount;
 import tideover.engine.why.MarginNote;
 import tideover.engine.wiring.Allowances;
+import tideover.engine.wiring.Laying;
 
 /**
  * One household's question, read and checked.
@@ -26,6 +28,9 @@ import tideover.engine.wiring.Allowances;
  * @param sleptIn     whether somebody sleeps in that room
  * @param currency    of every price, three letters
  * @param parts       all that may be bought, ids unique
+ * @param smallParts what joins them and the tools for it, ids unique and none of {@code parts}; empty where the plan names no file
+ *                    of them, and then {@code allowances} stand for them
+ * @param laying      how far apart things stand
  * @param doubts      how far the loads' figures may be off
  * @param notes       where each figure of the plan comes from, in the plan's order
  * @param cautions    what the reading found unlikely but possible
@@ -47,12 +52,15 @@ public record Question(
         Allowances allowances,
         Grammar grammar,
         List<Part> parts,
+        List<SmallPart> smallParts,
+        Laying laying,
         List<Doubt> doubts,
         List<MarginNote> notes,
         List<String> cautions) {
     public Question {
         loads = List.copyOf(loads);
         parts = List.copyOf(parts);
+        smallParts = List.copyOf(smallParts);
         doubts = List.copyOf(doubts);
         notes = List.copyOf(notes);
         cautions = List.copyOf(cautions);

@@ -6,19 +6,21 @@ import java.util.Map;
 import tideover.engine.quantity.Require;
 
 /**
- * How a household's cables lie: one-way lengths in m, and what is about them.
+ * How far apart things stand, and what the cables between them lie in. Lengths are one way, in metres along the cable: a
+ * circuit has twice as much copper.
  *
- * @param panelsM     panels to the charge controller, or to the box that has one
- * @param controllerM charge controller to the battery
- * @param inverterM   battery to the inverter, or to the electronics of an enclosure
- * @param socketsM    battery to sockets of direct current
- * @param chargerM    charger to the battery
- * @param engineM     engine to the charger
- * @param linkM       each link between batteries, or from one to the bars where they meet
- * @param linkOtherM  the longest of these where they were cut unlike; else {@code linkM}
+ * @param panelsM     panels to charge controller, or to the box that holds one
+ * @param controllerM charge controller to battery
+ * @param inverterM   battery to inverter, or to the electronics of an enclosure
+ * @param socketsM    battery to the sockets of direct current
+ * @param chargerM    charger to battery
+ * @param engineM     engine to charger; see {@link #LEAST_ENGINE_M}
+ * @param linkM       each link between two batteries; the shortest where they are cut unlike
+ * @param linkOtherM  the longest such link; the same as {@code linkM} where all are cut alike
  * @param hottestDegC hottest air about the cables
- * @param sideBySide  current-carrying wires that lie together
- * @param cordM       by name of a load, how far its plug is from the outlet beyond its own cord
+ * @param sideBySide  wires with current in them that lie together
+ * @param cordM       by the name of a load: how far its plug is from the outlet, beyond its own cord; in the order of the map
+ *                    that was given
  */
 public record Laying(
         double panelsM,
@@ -32,10 +34,22 @@ public record Laying(
         double hottestDegC,
         int sideBySide,
         Map<String, Double> cordM) {
-    /** What is taken where a household tells nothing. */
-    public static final Laying ASSUMED = new Laying(8, .5, .5, .5, 1, 8, .3, .3, 40, 2, Map.of());
+    /**
+     * An engine runs outdoors at least so far from any door, window or vent: 20 ft, US Consumer Product Safety Commission.
+     * Nothing that it feeds indoors can be nearer.
+     */
+    public static final double LEAST_ENGINE_M = 20 * 0.3048;
 
-    private static final double LONGEST_M = 200;
+    public static final double LONGEST_M = 200;
+    public static final double LEAST_DEG_C = -20;
+    public static final double MOST_DEG_C = 70;
+    /** Two, plus and minus, are the least that a circuit has. */
+    public static final int FEWEST_SIDE_BY_SIDE = 2;
+
+    public static final int MOST_SIDE_BY_SIDE = 40;
+
+    /** Of a plan that tells nothing: a small rig in one corner, its panels in the yard. A guess. */
+    public static final Laying ASSUMED = new Laying(8, 0.5, 0.5, 0.5, 1, 8, 0.3, 0.3, 40, 2, Map.of());
 
     public Laying {
         length("panelsM", panelsM);
@@ -45,9 +59,9 @@ public record Laying(
         length("chargerM", chargerM);
         length("engineM", engineM);
         length("linkM", linkM);
-        length("linkOtherM", linkOtherM);
-        Require.within(-20, 70, "hottestDegC", hottestDegC, "degC");
-        Require.within(2, 40, "sideBySide", sideBySide);
+        Require.within(linkM, LONGEST_M, "linkOtherM", linkOtherM, "m");
+        Require.within(LEAST_DEG_C, MOST_DEG_C, "hottestDegC", hottestDegC, "degC");
+        Require.within(FEWEST_SIDE_BY_SIDE, MOST_SIDE_BY_SIDE, "sideBySide", sideBySide);
         cordM.forEach((load, metres) -> length("cord of " + load, metres));
         cordM = Collections.unmodifiableMap(new LinkedHashMap<>(cordM));
     }

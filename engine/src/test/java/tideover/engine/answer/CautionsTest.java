@@ -17,6 +17,7 @@ import tideover.engine.site.RoomKind;
 import tideover.engine.site.Weather;
 import tideover.engine.site.WeatherSource;
 import tideover.engine.wiring.Allowances;
+import tideover.engine.wiring.Laying;
 
 /** The cautions that must stand beside an answer. */
 class CautionsTest {
@@ -105,6 +106,8 @@ class CautionsTest {
                 new Allowances(0, 0, 0),
                 new Grammar(1, 1),
                 List.of(),
+                List.of(),
+                Laying.ASSUMED,
                 List.of(),
                 List.of(),
                 List.of());

@@ -29,6 +29,7 @@ import tideover.engine.site.MonthlyClimate;
 import tideover.engine.site.RoomKind;
 import tideover.engine.site.WeatherSource;
 import tideover.engine.wiring.Allowances;
+import tideover.engine.wiring.Laying;
 
 /** Where somebody's health hangs on a load, every outage is asked for, whatever share the plan names. */
 class MedicalAnswerTest {
@@ -197,6 +198,8 @@ class MedicalAnswerTest {
                 new Allowances(0, 3_500, 9_000),
                 new Grammar(3, 3),
                 new Invented(5).parts(),
+                List.of(),
+                Laying.ASSUMED,
                 List.of(),
                 List.of(),
                 List.of());
