@@ -2,23 +2,36 @@ package tideover.app.files;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import tideover.engine.answer.Question;
 import tideover.engine.battery.Chemistry;
+import tideover.engine.electronics.ConductorSize;
 import tideover.engine.electronics.Tracking;
 import tideover.engine.electronics.Wave;
 import tideover.engine.load.Load;
 import tideover.engine.part.Battery;
+import tideover.engine.part.Breaker;
+import tideover.engine.part.Cable;
 import tideover.engine.part.ChargeController;
 import tideover.engine.part.Charger;
+import tideover.engine.part.Fitting;
+import tideover.engine.part.Fuse;
 import tideover.engine.part.Inverter;
+import tideover.engine.part.Lug;
+import tideover.engine.part.PanelLead;
 import tideover.engine.part.Part;
 import tideover.engine.part.RatedStore;
+import tideover.engine.part.SmallPart;
+import tideover.engine.part.Tool;
 import tideover.engine.rig.Assembly;
 import tideover.engine.site.Stations;
 import tideover.engine.why.Stated;
@@ -71,6 +84,40 @@ class ExampleTest {
                         && inverter.rating().loss().perW() > 0
                         && inverter.rating().surge().known()
                         && inverter.rating().wave() == Wave.SINE);
+    }
+
+    /** Every kind, use and job can be had, and of each kind that fails quietly there is one to fall for. */
+    @Test
+    void theExampleSmallPartsShowEveryForm() throws IOException {
+        Reading reading = new Reading();
+        List<SmallPart> parts = SmallPartsFile.TABLE.read(
+                reading, Beside.folder(folder()), "small-parts.csv", "small-parts.csv", "USD", new HashMap<>());
+        SmallPartsFile.tellFusesWithoutHolder(reading, parts);
+        reading.throwIfWrong();
+
+        assertThat(reading.cautions()).isEmpty();
+        assertThat(Files.readAllLines(folder().resolve("small-parts.csv")).get(0))
+                .contains("Every small part, maker's name, price and figure in this file is invented.");
+        assertThat(parts).extracting(SmallPart::kind).containsAll(SmallPartsFile.KINDS);
+        assertThat(of(parts, Fitting.class)).extracting(Fitting::use).containsExactlyInAnyOrder(Fitting.Use.values());
+        assertThat(of(parts, Tool.class)).extracting(Tool::job).containsExactlyInAnyOrder(Tool.Job.values());
+        assertThat(of(parts, Cable.class)).extracting(Cable::metal).contains(Cable.Metal.values());
+        Set<ConductorSize> lugSizes =
+                of(parts, Lug.class).stream().map(Lug::size).collect(Collectors.toSet());
+        assertThat(of(parts, Cable.class)).allMatch(cable -> lugSizes.contains(cable.size()));
+        assertThat(of(parts, Fuse.class))
+                .anyMatch(fuse -> Double.isNaN(fuse.interruptingA()))
+                .anyMatch(fuse -> fuse.interruptingA() >= 20_000);
+        assertThat(of(parts, Breaker.class))
+                .anyMatch(breaker -> Double.isNaN(breaker.mostDcV()))
+                .extracting(Breaker::polarised)
+                .contains(Stated.YES, Stated.NO);
+        assertThat(of(parts, PanelLead.class).stream().map(PanelLead::connector).distinct())
+                .hasSize(2);
+    }
+
+    private static <P> List<P> of(List<SmallPart> parts, Class<P> kind) {
+        return parts.stream().filter(kind::isInstance).map(kind::cast).toList();
     }
 
     @Test

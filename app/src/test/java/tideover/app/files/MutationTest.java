@@ -118,6 +118,48 @@ class MutationTest {
     }
 
     @Test
+    void aDamagedFileOfSmallPartsGivesProblemsOrParts() throws IOException {
+        byte[] plan = withSmallParts();
+        byte[] parts = Files.readAllBytes(ExampleTest.folder().resolve("parts.csv"));
+        byte[] small = Files.readAllBytes(ExampleTest.folder().resolve(SmallSample.NAME));
+        Random random = new Random(SEED + 6);
+        int refused = 0;
+        for (int round = 0; round < ROUNDS; round++) {
+            refused += read(round, plan, parts, damaged(small, random));
+        }
+        assertThat(read(-1, plan, parts, small)).isZero();
+        assertThat(refused).isBetween(ROUNDS / 4, ROUNDS - 1);
+    }
+
+    @Test
+    void aDamagedPlanWithWiringGivesProblemsOrAQuestion() throws IOException {
+        byte[] plan = withSmallParts();
+        byte[] parts = Files.readAllBytes(ExampleTest.folder().resolve("parts.csv"));
+        byte[] small = Files.readAllBytes(ExampleTest.folder().resolve(SmallSample.NAME));
+        Random random = new Random(SEED + 7);
+        int refused = 0;
+        for (int round = 0; round < ROUNDS; round++) {
+            refused += read(round, damaged(plan, random), parts, small);
+        }
+        assertThat(refused).isBetween(ROUNDS / 4, ROUNDS - 1);
+    }
+
+    private static byte[] withSmallParts() {
+        String wiring = """
+                wiring:
+                  panels: 12 m
+                  charge controller: 40 cm
+                  inverter: 20 in
+                  engine: 20 ft
+                  links: [30 cm, 45 cm]
+                  hottest: 113 degF
+                  side by side: 6
+                  cords: {Lamps: 6 m, Scanner: 10 ft}
+                """;
+        return (SmallSample.PLAN + wiring).getBytes(StandardCharsets.UTF_8);
+    }
+
+    @Test
     void aDamagedRigFileGivesProblemsOrARig() {
         List<Part> known = PlanFile.read(ExampleTest.folder().resolve("plan.yaml"), ExampleTest.STATIONS)
                 .parts();
@@ -165,11 +207,15 @@ class MutationTest {
 
     /** 1 where the files were refused, 0 where they gave a question. */
     private static int read(int round, byte[] plan, byte[] parts) {
+        return read(round, plan, parts, SmallSample.FILE.getBytes(StandardCharsets.UTF_8));
+    }
+
+    private static int read(int round, byte[] plan, byte[] parts, byte[] small) {
         Beside beside = name -> {
-            if (!name.equals("parts.csv")) {
+            if (!name.equals("parts.csv") && !name.equals(SmallSample.NAME)) {
                 throw new NoSuchFileException(name);
             }
-            return new ByteArrayInputStream(parts);
+            return new ByteArrayInputStream(name.equals(SmallSample.NAME) ? small : parts);
         };
         try {
             Question question = new BytesPlan(plan, beside).read();
