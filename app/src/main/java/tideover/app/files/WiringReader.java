@@ -48,6 +48,7 @@ final class WiringReader {
                     "links",
                     "hottest",
                     "side by side",
+                    "leads on a roof",
                     "cords");
         }
         Laying usual = Laying.ASSUMED;
@@ -62,6 +63,7 @@ final class WiringReader {
         double[] links = links(usual);
         double hottestDegC = hottestDegC(usual);
         int sideBySide = sideBySide(usual);
+        boolean leadsOnRoof = leadsOnRoof();
         Map<String, Double> cordM = cords(loadNames);
         return reading.flaws() > before
                 ? null
@@ -76,6 +78,7 @@ final class WiringReader {
                         links[1],
                         hottestDegC,
                         sideBySide,
+                        leadsOnRoof,
                         cordM);
     }
 
@@ -151,6 +154,17 @@ final class WiringReader {
         field.note(name, Basis.YOURS);
         return field.count(
                 "wires with current in them that lie together", Laying.FEWEST_SIDE_BY_SIDE, Laying.MOST_SIDE_BY_SIDE);
+    }
+
+    private boolean leadsOnRoof() {
+        String name = "Panel leads close above a sunlit roof";
+        Field field = block.child("leads on a roof");
+        if (!field.isPresent()) {
+            assume(name, "no");
+            return false;
+        }
+        field.note(name, Basis.YOURS);
+        return field.yesOrNo("whether panel leads lie closer than a finger's breadth above a sunlit roof");
     }
 
     private Map<String, Double> cords(Collection<String> loadNames) {

@@ -19,6 +19,7 @@ import tideover.engine.quantity.Require;
  * @param linkOtherM  the longest such link; the same as {@code linkM} where all are cut alike
  * @param hottestDegC hottest air about the cables
  * @param sideBySide  wires with current in them that lie together
+ * @param leadsOnRoof whether panel leads lie closer than a finger's breadth above a sunlit roof, and so far hotter than the air
  * @param cordM       by the name of a load: how far its plug is from the outlet, beyond its own cord; in the order of the map
  *                    that was given
  */
@@ -33,6 +34,7 @@ public record Laying(
         double linkOtherM,
         double hottestDegC,
         int sideBySide,
+        boolean leadsOnRoof,
         Map<String, Double> cordM) {
     /**
      * An engine runs outdoors at least so far from any door, window or vent: 20 ft, US Consumer Product Safety Commission.
@@ -49,7 +51,7 @@ public record Laying(
     public static final int MOST_SIDE_BY_SIDE = 40;
 
     /** Of a plan that tells nothing: a small rig in one corner, its panels in the yard. A guess. */
-    public static final Laying ASSUMED = new Laying(8, 0.5, 0.5, 0.5, 1, 8, 0.3, 0.3, 40, 2, Map.of());
+    public static final Laying ASSUMED = new Laying(8, 0.5, 0.5, 0.5, 1, 8, 0.3, 0.3, 40, 2, false, Map.of());
 
     public Laying {
         length("panelsM", panelsM);
@@ -64,6 +66,34 @@ public record Laying(
         Require.within(FEWEST_SIDE_BY_SIDE, MOST_SIDE_BY_SIDE, "sideBySide", sideBySide);
         cordM.forEach((load, metres) -> length("cord of " + load, metres));
         cordM = Collections.unmodifiableMap(new LinkedHashMap<>(cordM));
+    }
+
+    /** Of leads that lie free. */
+    public Laying(
+            double panelsM,
+            double controllerM,
+            double inverterM,
+            double socketsM,
+            double chargerM,
+            double engineM,
+            double linkM,
+            double linkOtherM,
+            double hottestDegC,
+            int sideBySide,
+            Map<String, Double> cordM) {
+        this(
+                panelsM,
+                controllerM,
+                inverterM,
+                socketsM,
+                chargerM,
+                engineM,
+                linkM,
+                linkOtherM,
+                hottestDegC,
+                sideBySide,
+                false,
+                cordM);
     }
 
     private static void length(String name, double metres) {

@@ -30,10 +30,10 @@ final class SunPicker {
     static final String PANEL_INLINE = "panel inline";
 
     /**
-     * Wires close above a sunlit roof are hotter than the air by this: NFPA 70 310.15(B)(2), from memory, for less than 23 mm.
-     * Taken for every panel lead, since nobody knows where it will lie; check the edition in force.
+     * Wires less than 23 mm above a sunlit roof are hotter than the air by this: NFPA 70 310.15(B)(2), from memory; check the
+     * edition in force.
      */
-    static final double SUNLIT_K = 33;
+    static final double SUNLIT_ROOF_K = 33;
 
     /** Above it plugs within reach must open by a tool alone: NFPA 70 690.33, from memory. Then a switch is counted. */
     static final double PLUG_V = 30;
@@ -163,8 +163,9 @@ final class SunPicker {
         double terminalA =
                 Ampacity.columnA(lead.size(), Ampacity.terminalColumn(run.amps().design()));
         double coolA = Math.min(Ampacity.smallWireCapA(lead.size()), Double.isNaN(terminalA) ? 0 : terminalA);
+        double hottestDegC = laying.hottestDegC() + (laying.leadsOnRoof() ? SUNLIT_ROOF_K : 0);
         double hotA = Ampacity.columnA(lead.size(), column)
-                * Ampacity.ambientFactor(column, laying.hottestDegC() + SUNLIT_K)
+                * Ampacity.ambientFactor(column, hottestDegC)
                 * Ampacity.bundleFactor(laying.sideBySide());
         return Double.isNaN(hotA) ? 0 : Math.min(coolA, Runs.LASTING_TIMES * hotA);
     }
