@@ -156,7 +156,7 @@ public final class Assembly {
                 inverter,
                 mainsCharge(store.nominalV()),
                 outlets,
-                route.guessedLeadOhm());
+                new Rig.Leads(route.guessedLeadOhm(), 0));
         return new Result(rig, List.of());
     }
 

@@ -84,10 +84,10 @@ public final class Bench {
         }
         cords(rig, work);
         work.findings.addAll(whole(rig));
-        Circuit circuit = new Circuit(work.runs, work.findings, leadOhm(rig, work.runs));
+        Circuit circuit = new Circuit(work.runs, work.findings, leads(rig, work.runs));
         boolean wheels = rig.heaviestKg() > WHEELS_ABOVE_KG;
         PartsList list = PartsList.of(circuit, Fixings.of(rig, circuit, loads, !engines.isEmpty(), wheels, stock));
-        return new Build(rig.wired(circuit.leadOhm()), circuit, list, stock.priced());
+        return new Build(rig.wired(circuit.leads()), circuit, list, stock.priced());
     }
 
     private static final double WHEELS_ABOVE_KG = 23;
@@ -195,6 +195,14 @@ public final class Bench {
                             + " not trip."));
         }
         return found;
+    }
+
+    private static Rig.Leads leads(Rig rig, List<WiredRun> runs) {
+        double sunLoss = runs.stream()
+                .filter(wired -> wired.run().kind() == Run.Kind.PANELS)
+                .mapToDouble(WiredRun::dropShare)
+                .sum();
+        return new Rig.Leads(leadOhm(rig, runs), sunLoss);
     }
 
     /** On the way to what draws most: the bars' links side by side, those in a row, then the run itself. */

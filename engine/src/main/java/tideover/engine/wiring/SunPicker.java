@@ -98,9 +98,7 @@ final class SunPicker {
                 continue;
             }
             double cents = wired.pieces() * Picker.unitCents(lead);
-            if (best == null
-                    || cents < bestCents
-                    || (cents == bestCents && lead.size().compareTo(best.size()) < 0)) {
+            if (best == null || better(wired, cents, best, bestCents)) {
                 best = wired;
                 bestCents = cents;
             }
@@ -108,6 +106,18 @@ final class SunPicker {
         return best == null
                 ? new Picker.Pick(null, Picker.missing("no-panel-lead", run, "no panel lead suits", refused))
                 : new Picker.Pick(best, null);
+    }
+
+    /** The cheapest that loses little; where none does, the one that loses least. */
+    private static boolean better(WiredRun one, double cents, WiredRun best, double bestCents) {
+        boolean little = one.dropShare() <= WireRules.MOST_DROP_SHARE;
+        if (little != best.dropShare() <= WireRules.MOST_DROP_SHARE) {
+            return little;
+        }
+        if (!little && one.dropShare() != best.dropShare()) {
+            return one.dropShare() < best.dropShare();
+        }
+        return cents < bestCents || (cents == bestCents && one.size().compareTo(best.size()) < 0);
     }
 
     private WiredRun wired(
