@@ -1,6 +1,7 @@
 package tideover.engine.wiring;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
@@ -142,12 +143,15 @@ final class Fixings {
             String what,
             List<PartsList.Line> lines,
             Map<String, Integer> missing) {
-        List<? extends SmallPart> cheapestFirst = able.stream()
-                .sorted(Comparator.comparingDouble((SmallPart part) -> cents(part, wanted))
-                        .thenComparing(part -> part.listing().id()))
-                .toList();
+        List<SmallPart> others = new ArrayList<>(able);
         int left = wanted;
-        for (SmallPart part : cheapestFirst) {
+        while (left > 0 && !others.isEmpty()) {
+            int rest = left;
+            SmallPart part = Collections.min(
+                    others,
+                    Comparator.comparingDouble((SmallPart one) -> cents(one, rest))
+                            .thenComparing(one -> one.listing().id()));
+            others.remove(part);
             int there = (int) Math.min(left, part.listing().atHand() * part.perPrice());
             if (there > 0) {
                 lines.add(PartsList.Line.of(part, there));

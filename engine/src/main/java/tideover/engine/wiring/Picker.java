@@ -35,6 +35,8 @@ final class Picker {
     /** Ends at the battery: plus into the fuse, out of the fuse, and minus. */
     private static final int BATTERY_LUGS = 4;
 
+    private static final int SWITCH_LUGS = 2;
+
     private static final String AMPACITY = "wire-ampacity";
 
     private static final double[] NOTHING = {0, 0};
@@ -48,7 +50,9 @@ final class Picker {
     private final List<Breaker> breakers;
     private final List<FuseHolder> holders;
     private final List<BatterySwitch> switches;
-    private final Map<ConductorSize, Lug> lugs = new HashMap<>();
+    /** Cheapest first. */
+    private final Map<ConductorSize, List<Lug>> lugs = new HashMap<>();
+
     private final Map<Laid, double[]> allowedA = new HashMap<>();
 
     Picker(Stock stock, Laying laying) {
@@ -59,8 +63,9 @@ final class Picker {
         holders = stock.of(FuseHolder.class);
         switches = stock.of(BatterySwitch.class);
         for (Lug lug : stock.of(Lug.class)) {
-            lugs.merge(lug.size(), lug, (one, other) -> unitCents(other) < unitCents(one) ? other : one);
+            lugs.computeIfAbsent(lug.size(), size -> new ArrayList<>()).add(lug);
         }
+        lugs.values().forEach(alike -> alike.sort(Comparator.comparingDouble(Picker::unitCents)));
         for (Cable cable : cables) {
             laid.add(new Laid(cable, 1));
             if (cable.size().areaMm2() >= LEAST_DOUBLED_MM2) {
@@ -131,23 +136,31 @@ final class Picker {
         double bestCents = Double.POSITIVE_INFINITY;
         for (Laid one : laid) {
             Cable cable = one.cable();
-            Lug lug = lugs.get(cable.size());
-            if (lug == null || gone.contains(cable) || gone.contains(lug)) {
-                refused.merge(lug == null ? "no lug of its size" : "used up", 1, Integer::sum);
+            List<Lug> alike = lugs.getOrDefault(cable.size(), List.of());
+            Lug lug = alike.stream()
+                    .filter(able -> !gone.contains(able))
+                    .findFirst()
+                    .orElse(null);
+            if (lug == null || gone.contains(cable)) {
+                refused.merge(alike.isEmpty() ? "no lug of its size" : "used up", 1, Integer::sum);
                 continue;
             }
             double mayA = allowedA.getOrDefault(one, NOTHING)[column];
             String why = "";
+            double enoughCents = Double.POSITIVE_INFINITY;
             for (Option option : options) {
+                if (option.cents() >= enoughCents) {
+                    break;
+                }
                 // Told apart before anything is built: most pairs end here.
                 if (option.ratedA() > mayA) {
-                    why = why.isEmpty() ? AMPACITY : why;
+                    why = why.isEmpty() && Double.isInfinite(enoughCents) ? AMPACITY : why;
                     continue;
                 }
                 WiredRun wired = wired(run, one, lug, mayA, option);
                 Finding broken = firstBroken(wired.findings());
                 if (broken != null) {
-                    why = broken.rule();
+                    why = Double.isInfinite(enoughCents) ? broken.rule() : why;
                     continue;
                 }
                 double cents = option.cents() + cents(wired, cable) + cents(wired, lug);
@@ -156,7 +169,12 @@ final class Picker {
                     bestCents = cents;
                 }
                 why = "";
-                break;
+                if (option.parting() == null) {
+                    break;
+                }
+                // One that costs more may still be the cheaper: it saves the lugs of a switch.
+                enoughCents = Math.min(
+                        enoughCents, option.cents() + SWITCH_LUGS * run.count() * one.parallel() * unitCents(lug));
             }
             if (!why.isEmpty()) {
                 refused.merge(why, 1, Integer::sum);
@@ -258,7 +276,7 @@ final class Picker {
         }
         if (option.parting() != null) {
             needs.put(option.parting(), 1.0);
-            ends += 2;
+            ends += SWITCH_LUGS;
         }
         needs.put(lug, (double) run.count() * laid.parallel() * ends);
         ohm += ends * Resistance.JOINT_OHM;

@@ -14,8 +14,10 @@ import tideover.engine.part.Inverter;
 import tideover.engine.part.InverterRating;
 import tideover.engine.part.Outlet;
 import tideover.engine.part.Panel;
+import tideover.engine.part.Part;
 import tideover.engine.part.RatedStore;
 import tideover.engine.part.SocketBoard;
+import tideover.engine.rig.Chosen;
 import tideover.engine.rig.Rig;
 import tideover.engine.rig.Route;
 import tideover.engine.rig.StartChain;
@@ -102,10 +104,21 @@ final class Runs {
     private void joinRows(List<Run> runs) {
         double inA = 0;
         double outA = 0;
-        for (Run run : runs) {
-            boolean charges = run.kind() == Run.Kind.CONTROLLER || run.kind() == Run.Kind.CHARGER;
-            inA += charges ? run.amps().lasting() : 0;
-            outA += charges ? 0 : run.amps().lasting();
+        for (Chosen chosen : rig.chosen()) {
+            Part part = chosen.part();
+            if (part instanceof Enclosure enclosure) {
+                inA += controllerA(enclosure.controller());
+                outA += inverterA(enclosure.inverter()) + outletsA(enclosure.outlets());
+            } else if (part instanceof ChargeController controller) {
+                inA += controllerA(controller.rating());
+                outA += outletsA(controller.outlets());
+            } else if (part instanceof Inverter inverter) {
+                outA += inverterA(inverter.rating());
+            } else if (part instanceof Charger charger) {
+                inA += charger.maxOutputA();
+            } else if (part instanceof SocketBoard sockets) {
+                outA += outletsA(sockets.outlets());
+            }
         }
         int rows = rig.storeRows();
         double lastingA = Math.max(inA, outA) / rows;

@@ -56,26 +56,19 @@ final class SunPicker {
         double shortA = panel.sheet().shortCircuitA();
         double mostFuseA = panel.tail().mostFuseA();
         boolean fused = WireRules.needsStringFuses(strings, mostFuseA, shortA);
-        Protection stringFuse = fused ? stringFuse(run, shortA, mostFuseA, gone) : null;
+        Protection stringFuse = fused ? stringFuse(run, strings, shortA, mostFuseA, gone) : null;
         if (fused && stringFuse == null) {
             return new Picker.Pick(
                     null, Picker.missing("no-string-fuse", run, "no fuse for strings of panels suits", Map.of()));
         }
-        PanelBranch branch = strings > 1 ? branch(run, panel.tail().connector(), gone) : null;
-        if (strings > 1 && branch == null) {
+        if (strings > 1 && branch(run, panel.tail().connector(), gone) == null) {
             return new Picker.Pick(
                     null, Picker.missing("no-panel-branch", run, "no fork for strings of panels suits", Map.of()));
         }
-        return lead(rig, run, panel, stringFuse, branch, gone);
+        return lead(rig, run, panel, stringFuse, gone);
     }
 
-    private Picker.Pick lead(
-            Rig rig,
-            Run run,
-            Panel panel,
-            @Nullable Protection stringFuse,
-            @Nullable PanelBranch branch,
-            Set<SmallPart> gone) {
+    private Picker.Pick lead(Rig rig, Run run, Panel panel, @Nullable Protection stringFuse, Set<SmallPart> gone) {
         PanelInput input =
                 rig.controller() == null ? PanelInput.UNKNOWN : rig.controller().input();
         boolean switched = rig.route() == Route.SEPARATE_PARTS && run.mostV() > PLUG_V;
@@ -84,8 +77,11 @@ final class SunPicker {
         WiredRun best = null;
         double bestCents = Double.POSITIVE_INFINITY;
         for (PanelLead lead : stock.of(PanelLead.class)) {
-            if (gone.contains(lead)) {
-                refused.merge("used up", 1, Integer::sum);
+            boolean reaches = lead.lengthM() >= run.oneWayM() || joins(lead);
+            PanelBranch branch = rig.panelStrings() > 1 ? branch(run, plugOf(panel, lead), gone) : null;
+            boolean forked = rig.panelStrings() <= 1 || branch != null;
+            if (gone.contains(lead) || !reaches || !forked) {
+                refused.merge(!reaches ? "length" : !forked ? "no fork of its make" : "used up", 1, Integer::sum);
                 continue;
             }
             WiredRun wired = wired(rig, run, panel, input, lead, stringFuse, branch, hand);
@@ -97,7 +93,8 @@ final class SunPicker {
                 refused.merge(broken.rule(), 1, Integer::sum);
                 continue;
             }
-            double cents = wired.pieces() * Picker.unitCents(lead);
+            double forksCents = branch == null ? 0 : (rig.panelStrings() - 1) * Picker.unitCents(branch);
+            double cents = wired.pieces() * Picker.unitCents(lead) + forksCents;
             if (best == null || better(wired, cents, best, bestCents)) {
                 best = wired;
                 bestCents = cents;
@@ -117,7 +114,24 @@ final class SunPicker {
         if (!little && one.dropShare() != best.dropShare()) {
             return one.dropShare() < best.dropShare();
         }
-        return cents < bestCents || (cents == bestCents && one.size().compareTo(best.size()) < 0);
+        return cents < bestCents || (cents == bestCents && simpler(one, best));
+    }
+
+    /** Whether it may be plugged into another of its kind. */
+    private static boolean joins(PanelLead lead) {
+        return lead.connector().equals(PanelLead.ANY_MAKE) || lead.connector().equalsIgnoreCase(lead.farEnd());
+    }
+
+    /** Make of what a fork is plugged into: the panels, or the lead where theirs is not told; empty where nothing is known. */
+    private static String plugOf(Panel panel, PanelLead lead) {
+        String told = panel.tail().connector();
+        String other = lead.connector().equals(PanelLead.ANY_MAKE) ? "" : lead.connector();
+        return told.isEmpty() ? other : told;
+    }
+
+    private static boolean simpler(WiredRun one, WiredRun other) {
+        int bySize = one.size().compareTo(other.size());
+        return bySize < 0 || (bySize == 0 && one.pieces() < other.pieces());
     }
 
     private WiredRun wired(
@@ -180,7 +194,8 @@ final class SunPicker {
         return Double.isNaN(hotA) ? 0 : Math.min(coolA, Runs.LASTING_TIMES * hotA);
     }
 
-    private @Nullable Protection stringFuse(Run run, double shortA, double mostFuseA, Set<SmallPart> gone) {
+    private @Nullable Protection stringFuse(
+            Run run, int strings, double shortA, double mostFuseA, Set<SmallPart> gone) {
         double leastA = Runs.LASTING_TIMES * Runs.BRIGHT_TIMES * shortA;
         List<FuseHolder> holders = stock.of(FuseHolder.class);
         Protection best = null;
@@ -195,7 +210,7 @@ final class SunPicker {
             if (!format || !amps || !(fuse.mostDcV() >= run.mostV()) || holder == null || gone.contains(fuse)) {
                 continue;
             }
-            double cents = Picker.unitCents(fuse) + Picker.unitCents(holder);
+            double cents = (strings + Picker.SPARE_FUSES) * Picker.unitCents(fuse) + strings * Picker.unitCents(holder);
             if (cents < bestCents) {
                 best = new Protection(fuse, holder);
                 bestCents = cents;
