@@ -45,7 +45,7 @@ class DocsTest {
                     .as(snippet)
                     .noneMatch(caution -> caution.startsWith("parts.csv"));
         }
-        assertThat(snippets).hasSize(6);
+        assertThat(snippets).hasSize(7);
     }
 
     /** The two hours shown are read, and are too few for a year. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
+import tideover.engine.outage.Help;
 import tideover.engine.outage.Outage;
 import tideover.engine.proof.CarriedShare;
 import tideover.engine.proof.PlaneWeather;
@@ -13,6 +14,7 @@ import tideover.engine.proof.Prover;
 import tideover.engine.proof.StormProof;
 import tideover.engine.proof.Trace;
 import tideover.engine.proof.TraceChecker;
+import tideover.engine.quantity.ModelYear;
 import tideover.engine.quantity.Series;
 import tideover.engine.quantity.Workers;
 import tideover.engine.rig.Rig;
@@ -138,7 +140,8 @@ public final class Advisor {
     }
 
     private static Site site(Question question) {
-        return new Site(question.lowestDegC(), question.sleptIn());
+        boolean engine = question.outage().help().stream().anyMatch(help -> help instanceof Help.Engine);
+        return new Site(question.lowestDegC(), question.sleptIn(), question.batteryRoom(), null, engine);
     }
 
     /** Whether a rig that the screening let through meets the target in the full walk and on other years. */
@@ -219,7 +222,8 @@ public final class Advisor {
         if (proof.storm() != null) {
             checked(proof.storm().worst(), rig);
         }
-        List<Finding> findings = RuleBook.findings(rig, question.loads(), site(question));
+        Site site = site(question).with(Room.extremes(sky.storeRoomDegC(), ModelYear.ALL_MONTHS));
+        List<Finding> findings = RuleBook.findings(rig, question.loads(), site);
         return new ProvenRig(
                 rig,
                 Price.of(rig, question.loads(), question.allowances()),
