@@ -3,7 +3,9 @@ package tideover.engine.rig;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import tideover.engine.part.Battery;
 import tideover.engine.part.ControllerRating;
+import tideover.engine.part.Enclosure;
 import tideover.engine.part.InverterRating;
 import tideover.engine.part.Outlet;
 import tideover.engine.part.Panel;
@@ -186,5 +188,21 @@ public record Rig(
             kg = Math.max(kg, c.part().listing().massKg());
         }
         return kg;
+    }
+
+    /** The enclosure with the batteries that stand in it, kg; 0 where there is none. */
+    double movedWholeKg() {
+        double kg = 0;
+        for (Chosen c : chosen) {
+            kg += c.part() instanceof Enclosure || c.part() instanceof Battery
+                    ? c.count() * c.part().listing().massKg()
+                    : 0;
+        }
+        return route == Route.ENCLOSURE ? kg : 0;
+    }
+
+    /** The heaviest thing that somebody must move, once it is put together, kg. */
+    public double heaviestMovedKg() {
+        return Math.max(heaviestKg(), movedWholeKg());
     }
 }
