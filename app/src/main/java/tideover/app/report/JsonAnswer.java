@@ -61,6 +61,10 @@ public final class JsonAnswer {
         root.set("rig", answer.rig() == null ? NODES.nullNode() : proven(answer, answer.rig(), answer.question()));
         if (answer.shortlist() != null) {
             Shortlist list = answer.shortlist();
+            root.set(
+                    "by_way_of_building",
+                    JsonWiring.byRoute(
+                            list.byRoute(), !answer.question().smallParts().isEmpty()));
             root.set("near_ties", rated(list.nearTies()));
             root.set("price_share_front", rated(list.front()));
             root.set("nearest_misses", rated(list.misses()));
@@ -133,8 +137,7 @@ public final class JsonAnswer {
         ObjectNode price = node.putObject("price");
         price.put("currency", question.currency());
         price.put("parts_cents", rig.price().partsCents());
-        price.put("small_parts_allowance_cents", rig.price().smallPartsCents());
-        price.put("hard_wired_loads_allowance_cents", rig.price().hardWiredCents());
+        JsonWiring.price(price, rig.price(), rig.build().counted());
         price.put("total_cents", rig.price().totalCents());
         Json.number(node, "mass_kg", rig.rig().massKg());
         Json.number(node, "usable_wh", rig.proof().figures().capacityWh());
@@ -142,6 +145,7 @@ public final class JsonAnswer {
         Json.number(node, "controller_limit_w", rig.proof().figures().controllerMaxW());
         JsonBattery.put(node, rig);
         JsonStarts.put(node, rig);
+        JsonWiring.put(node, rig.build(), question.loads());
         findings(node, rig.findings());
         proof(node, rig.proof());
         JsonKept.proven(node, answer, rig);
@@ -309,16 +313,17 @@ public final class JsonAnswer {
 
     private static ArrayNode rated(List<Rated> rigs) {
         ArrayNode all = NODES.arrayNode();
-        for (Rated rated : rigs) {
-            ObjectNode one = all.addObject();
-            one.put("number", rated.number());
-            one.put("id", rated.rig().id());
-            one.put("rig", rated.rig().words());
-            one.put("total_cents", rated.price().totalCents());
-            Json.number(one, "share", rated.share());
-            Json.number(one, "mass_kg", rated.rig().massKg());
-        }
+        rigs.forEach(rated -> rated(all.addObject(), rated));
         return all;
+    }
+
+    static void rated(ObjectNode one, Rated rated) {
+        one.put("number", rated.number());
+        one.put("id", rated.rig().id());
+        one.put("rig", rated.rig().words());
+        one.put("total_cents", rated.price().totalCents());
+        Json.number(one, "share", rated.share());
+        Json.number(one, "mass_kg", rated.rig().massKg());
     }
 
     private static ObjectNode search(Shortlist list) {

@@ -64,6 +64,7 @@ public record Page(
      * @param doubts   what to measure first; null where nothing moves anything
      * @param still    what moves nothing; empty where everything does
      * @param rig      way of building and mass
+     * @param split    what the price is made of
      */
     public record Proven(
             Table shares,
@@ -84,6 +85,8 @@ public record Page(
             Table lifts,
             String rig,
             Table parts,
+            String split,
+            Wired wired,
             Table rules) {
         public Proven {
             facts = List.copyOf(facts);
@@ -92,14 +95,53 @@ public record Page(
     }
 
     /**
+     * What stands somewhere and what hangs on it.
+     *
+     * @param by the run that joins it to what it hangs on; empty at the root
+     */
+    public record Branch(String words, String by, List<Branch> branches) {
+        public Branch {
+            branches = List.copyOf(branches);
+        }
+    }
+
+    /**
+     * How a rig is wired.
+     *
+     * @param inside          what is its maker's; empty where nothing is
+     * @param wires           null where nothing is wired by hand; so for protections
+     * @param protectionsNote empty where there is nothing to say; so for the other notes
+     * @param oneLine         the one-line diagram
+     * @param mind            cautions of wiring
+     * @param smallParts      small parts and tools; null where none is needed
+     */
+    public record Wired(
+            String inside,
+            @Nullable Table wires,
+            String wiresNote,
+            @Nullable Table protections,
+            String protectionsNote,
+            List<Branch> oneLine,
+            List<String> mind,
+            @Nullable Table smallParts,
+            String smallPartsNote) {
+        public Wired {
+            oneLine = List.copyOf(oneLine);
+            mind = List.copyOf(mind);
+        }
+    }
+
+    /**
      * What the search found beside the rig.
      *
+     * @param byRoute     the cheapest of each way of building; null where there is none
      * @param nearTies    null where there are none; so for each list
      * @param littleMore  a near tie that carries more, and what it costs more; empty where there is none
      * @param front       null where no rig kept the rules and the budget
      * @param looked      how many rigs were looked at, and how many were left
      */
     public record Searched(
+            @Nullable Table byRoute,
             @Nullable Table nearTies,
             String littleMore,
             @Nullable Figure front,

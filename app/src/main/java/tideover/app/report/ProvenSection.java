@@ -59,6 +59,8 @@ final class ProvenSection {
                 section.lifts(),
                 section.rigWords(),
                 section.parts(),
+                PriceWords.split(rig, section.currency),
+                WiredSection.of(rig, answer.question().loads(), section.currency),
                 section.rules());
     }
 
@@ -207,19 +209,8 @@ final class ProvenSection {
                     listing.pricedOn().toString(),
                     String.format(Locale.ROOT, "%.1f kg", chosen.count() * listing.massKg()));
         }
-        table.row(
-                "",
-                "small parts: the plan's own allowance for wire, fuses and the like",
-                Words.money(rig.price().smallPartsCents(), currency),
-                "",
-                "");
-        if (rig.price().hardWiredCents() > 0) {
-            table.row(
-                    "",
-                    "hard-wired loads: the plan's own allowance for listed inlet or transfer device and electrician",
-                    Words.money(rig.price().hardWiredCents(), currency),
-                    "",
-                    "");
+        for (PriceWords.Line line : PriceWords.besideMainParts(rig)) {
+            table.row("", line.what() + ": " + line.from(), Words.money(line.cents(), currency), "", "");
         }
         table.styled(
                 "total",

@@ -55,6 +55,7 @@ public final class TextAnswer {
             proof(rig);
             kept(rig);
             parts(rig);
+            wired(WiredSection.of(rig, question.loads(), question.currency()));
             energy(rig.proof());
         }
         if (answer.shortlist() != null) {
@@ -200,24 +201,67 @@ public final class TextAnswer {
                     listing.pricedOn(),
                     condition));
         }
-        line(String.format(
-                Locale.ROOT,
-                "      %-50s %12s  allowance of the plan",
-                "small parts",
-                Words.money(rig.price().smallPartsCents(), question.currency())));
-        if (rig.price().hardWiredCents() > 0) {
+        for (PriceWords.Line sum : PriceWords.besideMainParts(rig)) {
             line(String.format(
                     Locale.ROOT,
-                    "      %-50s %12s  allowance of the plan",
-                    "hard-wired loads: listed inlet, electrician",
-                    Words.money(rig.price().hardWiredCents(), question.currency())));
+                    "      %-50s %12s  %s",
+                    sum.what(),
+                    Words.money(sum.cents(), question.currency()),
+                    sum.from()));
         }
+        wrapped("  ", PriceWords.split(rig, question.currency()));
         if (rig.rig().store() instanceof RatedStore store) {
             wrapped("  Battery: ", BatteryWords.what(store) + "; " + BatteryWords.warmth(store, rig.proof()) + ".");
         }
         if (rig.cost() != null) {
             wrapped("  Its cost: ", BatteryWords.cost(rig.cost(), question.currency()) + ".");
         }
+    }
+
+    private void wired(Page.Wired wired) {
+        heading("How it is wired");
+        said(wired.inside());
+        table(wired.wires());
+        said(wired.wiresNote());
+        table(wired.protections());
+        said(wired.protectionsNote());
+        line("");
+        line("  One line");
+        wired.oneLine().forEach(branch -> branch(branch, "    "));
+        line("");
+        wired.mind().forEach(caution -> wrapped("  - ", caution));
+        if (wired.smallParts() != null || !wired.smallPartsNote().isEmpty()) {
+            heading("Small parts and tools");
+            table(wired.smallParts());
+            said(wired.smallPartsNote());
+        }
+    }
+
+    private void said(String words) {
+        if (!words.isEmpty()) {
+            wrapped("  ", words);
+        }
+    }
+
+    private void table(@Nullable Table table) {
+        if (table != null) {
+            line("");
+            line("  " + table.caption());
+            rows(table);
+        }
+    }
+
+    private void rows(Table table) {
+        TextTable.of(table, WIDTH - 2).forEach(row -> line("  " + row));
+    }
+
+    private void branch(Page.Branch branch, String indent) {
+        String by = branch.by().isEmpty() ? "" : " (" + branch.by() + ")";
+        List<String> lines = wrap(branch.words() + by, WIDTH - indent.length() - 2);
+        for (int i = 0; i < lines.size(); i++) {
+            line(indent + (i == 0 ? "" : "  ") + lines.get(i));
+        }
+        branch.branches().forEach(one -> branch(one, indent + "    "));
     }
 
     private void energy(Proof proof) {
@@ -230,7 +274,7 @@ public final class TextAnswer {
         amount(
                 "served, nice to have (of " + whole(sum.wantedNiceWh() / count) + " wanted)",
                 sum.servedNiceWh() / count);
-        amount("lost in the charge controller", sum.controllerLossWh() / count);
+        amount("lost in panel leads and charge controller", sum.controllerLossWh() / count);
         amount("cut off by the controller's current", sum.controllerLimitWh() / count);
         amount("cut off by the store's charging current", sum.chargeLimitWh() / count);
         amount("no room in the store", sum.noRoomWh() / count);
@@ -246,6 +290,11 @@ public final class TextAnswer {
     }
 
     private void shortlist(Shortlist list) {
+        if (!list.byRoute().isEmpty()) {
+            heading("By the way of building: the cheapest of each that meets the target");
+            boolean counted = !answer.question().smallParts().isEmpty();
+            rows(RouteTable.of(list.byRoute(), answer.question().currency(), counted));
+        }
         if (!list.nearTies().isEmpty()) {
             heading("Others within a tenth of that price (on the first weather years; prove confirms)");
             rated(list.nearTies());

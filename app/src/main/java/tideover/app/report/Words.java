@@ -298,7 +298,9 @@ public final class Words {
             case "medical-nobody" -> "nobody able is named who acts when such a load stops";
             case "medical-second-plan" -> "no second plan is named for such a load";
             case "medical-nice-to-have" -> "such a load is down as nice to have";
-            default -> id;
+            case "room-warmth" -> "the store stands too warm or too cold";
+            case "engine-outdoors" -> "an engine runs outdoors only, far from doors and windows";
+            default -> RuleWords.ofWiring(id);
         };
     }
 

@@ -1,0 +1,67 @@
+package tideover.app.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import tideover.engine.rig.Route;
+import tideover.engine.search.Rated;
+
+/** The cheapest rig of each way of building, side by side. */
+final class RouteTable {
+    private RouteTable() {}
+
+    /**
+     * @param byRoute at most one of each way of building
+     * @param counted whether small parts and tools have prices of their own; else an allowance stands for both
+     */
+    static Table of(List<Rated> byRoute, String currency, boolean counted) {
+        boolean joined = byRoute.stream().anyMatch(one -> one.price().hardWiredCents() > 0);
+        Table.Builder table = Table.titled("By the way of building, prices in " + currency)
+                .words("way of building")
+                .figures("no.")
+                .figures("main parts");
+        if (counted) {
+            table.figures("small parts").figures("tools");
+        } else {
+            table.figures("small parts, allowed");
+        }
+        if (joined) {
+            table.figures("joining, allowed");
+        }
+        table.figures("in all").figures("of\u00a0100").words("rig");
+        for (Route route : Route.values()) {
+            Rated one = byRoute.stream()
+                    .filter(rated -> rated.rig().route() == route)
+                    .findFirst()
+                    .orElse(null);
+            if (one == null) {
+                List<String> none = new ArrayList<>(List.of(route.words(), ""));
+                for (int i = 0; i < (counted ? 3 : 2) + (joined ? 1 : 0); i++) {
+                    none.add("");
+                }
+                none.addAll(List.of("", "", "none was found that keeps the rules and meets the target"));
+                table.row(none.toArray(new String[0]));
+                continue;
+            }
+            table.row(cells(one, counted, joined).toArray(new String[0]));
+        }
+        return table.done();
+    }
+
+    private static List<String> cells(Rated one, boolean counted, boolean joined) {
+        List<String> cells = new ArrayList<>(List.of(
+                one.rig().route().words(),
+                String.valueOf(one.number()),
+                PriceWords.bare(one.price().partsCents()),
+                PriceWords.bare(one.price().smallPartsCents())));
+        if (counted) {
+            cells.add(PriceWords.bare(one.price().toolsCents()));
+        }
+        if (joined) {
+            cells.add(PriceWords.bare(one.price().hardWiredCents()));
+        }
+        cells.add(PriceWords.bare(one.price().totalCents()));
+        cells.add(Words.percent(one.share()));
+        cells.add(one.rig().words());
+        return cells;
+    }
+}
