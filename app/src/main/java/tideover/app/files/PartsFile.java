@@ -6,9 +6,11 @@ import java.util.HashMap;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.part.Battery;
+import tideover.engine.part.BatteryCase;
 import tideover.engine.part.ChargeController;
 import tideover.engine.part.ControllerRating;
 import tideover.engine.part.Enclosure;
+import tideover.engine.part.Housing;
 import tideover.engine.part.Inverter;
 import tideover.engine.part.InverterRating;
 import tideover.engine.part.Listing;
@@ -16,6 +18,7 @@ import tideover.engine.part.Outlet;
 import tideover.engine.part.Part;
 import tideover.engine.part.ReadyBox;
 import tideover.engine.part.Store;
+import tideover.engine.why.Stated;
 
 /**
  * The parts that may be bought: a table of comma-separated values with a header, one part a row, the unit of each figure
@@ -85,7 +88,8 @@ public final class PartsFile {
         Store store = StoreColumns.read(row, listing);
         int mostInParallel = countOrOne(row, "most_in_parallel", "how many may be side by side");
         int mostInSeries = countOrOne(row, "most_in_series", "how many may be in a row");
-        return store == null ? null : new Battery(listing, store, mostInParallel, mostInSeries);
+        BatteryCase casing = FitColumns.casing(row);
+        return store == null ? null : new Battery(listing, store, mostInParallel, mostInSeries, casing);
     }
 
     private static int countOrOne(Row row, String column, String what) {
@@ -114,6 +118,7 @@ public final class PartsFile {
                 "watts into its battery from the mains",
                 "W",
                 Range.above(0, 100_000).likely(10, 3000));
+        Stated keepsRainOut = row.stated(FitColumns.RAIN, FitColumns.RAIN_WORDS);
         return store == null
                 ? null
                 : new ReadyBox(
@@ -122,13 +127,16 @@ public final class PartsFile {
                         electronics.controller,
                         electronics.inverter,
                         electronics.outlets,
-                        Double.isNaN(mainsW) ? 0 : mainsW);
+                        Double.isNaN(mainsW) ? 0 : mainsW,
+                        keepsRainOut);
     }
 
     private static Part enclosure(Row row, Listing listing) {
         double batteryV = row.number("nominal_v", "the battery's volts", "V", VOLTS);
         Electronics electronics = Electronics.read(row, "enclosure", batteryV);
-        return new Enclosure(listing, batteryV, electronics.controller, electronics.inverter, electronics.outlets);
+        Housing housing = FitColumns.housing(row);
+        return new Enclosure(
+                listing, batteryV, electronics.controller, electronics.inverter, electronics.outlets, housing);
     }
 
     /** What is built into a box or an enclosure. Where any of its columns is filled, a controller or inverter is there. */
@@ -153,6 +161,8 @@ public final class PartsFile {
         all.addAll(StoreColumns.SHARED);
         all.addAll(RatedColumns.ALL);
         all.addAll(List.of("most_in_parallel", "most_in_series"));
+        all.addAll(FitColumns.BATTERY);
+        all.addAll(FitColumns.ENCLOSURE);
         all.addAll(ControllerColumns.ALL);
         all.addAll(InverterColumns.ALL);
         all.add("mains_charge_w");

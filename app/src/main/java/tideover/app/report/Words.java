@@ -285,6 +285,12 @@ public final class Words {
             case "chemistry-charge" -> "controller or charger have no programme for the battery's chemistry";
             case "charger-volts" -> "the charger is for other volts than the store's";
             case "charger-current" -> "the charger gives more current than the store takes";
+            case "fits-inside" -> "the batteries are larger than the room in the enclosure";
+            case "fits-terminals" -> "the enclosure's leads do not take the battery's terminals";
+            case "fits-mass" -> "the batteries weigh more than the enclosure holds";
+            case "ventilation" -> "a lead battery gets too little air in its enclosure, or nobody tells how much";
+            case "flooded-slept-in" -> "flooded lead where people sleep";
+            case "car-socket-hours" -> "more than a car socket carries for hours";
             case "at-hand" -> "more pieces than there are to be had";
             case "medical-gap" ->
                 "a load that somebody's health hangs on is without power for longer than the person can be";

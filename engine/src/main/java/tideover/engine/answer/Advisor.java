@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
+import tideover.engine.outage.Help;
 import tideover.engine.outage.Outage;
 import tideover.engine.proof.CarriedShare;
 import tideover.engine.proof.PlaneWeather;
@@ -14,6 +15,7 @@ import tideover.engine.proof.Prover;
 import tideover.engine.proof.StormProof;
 import tideover.engine.proof.Trace;
 import tideover.engine.proof.TraceChecker;
+import tideover.engine.quantity.ModelYear;
 import tideover.engine.quantity.Series;
 import tideover.engine.quantity.Workers;
 import tideover.engine.rig.Rig;
@@ -160,7 +162,8 @@ public final class Advisor {
     }
 
     private static Site site(Question question) {
-        return new Site(question.lowestDegC(), question.sleptIn());
+        boolean engine = question.outage().help().stream().anyMatch(help -> help instanceof Help.Engine);
+        return new Site(question.lowestDegC(), question.sleptIn(), question.batteryRoom(), null, engine);
     }
 
     /** Whether a rig that the screening let through meets the target in the full walk and on other years. */
@@ -242,7 +245,8 @@ public final class Advisor {
             checked(proof.storm().worst(), rig);
         }
         Build build = bench(question).wire(rig);
-        List<Finding> findings = new ArrayList<>(RuleBook.findings(rig, question.loads(), site(question)));
+        Site site = site(question).with(Room.extremes(sky.storeRoomDegC(), ModelYear.ALL_MONTHS));
+        List<Finding> findings = new ArrayList<>(RuleBook.findings(rig, question.loads(), site));
         findings.addAll(build.findings());
         return new ProvenRig(
                 rig,

@@ -3,11 +3,13 @@ package tideover.engine.part;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.quantity.Require;
+import tideover.engine.why.Stated;
 
 /**
  * A ready-made box: store, electronics and outlets in one.
  *
  * @param mainsChargeW watts into its store from the mains by its own charger; 0 where it has none
+ * @param keepsRainOut whether it may stand in the rain
  */
 public record ReadyBox(
         Listing listing,
@@ -15,7 +17,8 @@ public record ReadyBox(
         @Nullable ControllerRating controller,
         @Nullable InverterRating inverter,
         List<Outlet> outlets,
-        double mainsChargeW)
+        double mainsChargeW,
+        Stated keepsRainOut)
         implements Part {
     public ReadyBox {
         outlets = List.copyOf(outlets);
@@ -28,7 +31,7 @@ public record ReadyBox(
             @Nullable ControllerRating controller,
             @Nullable InverterRating inverter,
             List<Outlet> outlets) {
-        this(listing, store, controller, inverter, outlets, 0);
+        this(listing, store, controller, inverter, outlets, 0, Stated.UNKNOWN);
     }
 
     @Override

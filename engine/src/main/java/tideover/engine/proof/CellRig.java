@@ -140,7 +140,7 @@ final class CellRig {
                 againV,
                 bank.fullWh() * (1 - store.depth()),
                 controllerMaxA,
-                controller == null ? 1 : controller.efficiency(),
+                rig.sunEfficiency(),
                 controller != null && controller.tracking() == Tracking.AT_STORE_VOLTS,
                 true,
                 comesBack,

@@ -54,7 +54,7 @@ public record RigFigures(
                 store.maxDischargeW(),
                 rig.arrayRatedW(),
                 controller == null ? 0 : controller.maxOutputW(rig.busV()),
-                controller == null ? 1 : controller.efficiency());
+                rig.sunEfficiency());
     }
 
     private static RigFigures atBest(Rig rig, RatedStore store) {
@@ -68,7 +68,7 @@ public record RigFigures(
                 store.maxDischargeA() * bank.openV().most(),
                 rig.arrayRatedW(),
                 controller == null ? 0 : controller.maxOutputW(bank.mostChargeV()),
-                controller == null ? 1 : controller.efficiency());
+                rig.sunEfficiency());
     }
 
     /** The same with another store in one pool, and nothing lost on the way in or out. */

@@ -11,6 +11,9 @@ public final class ModelYear {
     public static final int HOURS = DAYS * 24;
     public static final int WEEKS = 52;
 
+    /** Counted from 0. */
+    public static final List<Integer> ALL_MONTHS = List.of(0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11);
+
     private static final List<Integer> MONTH_LENGTH = List.of(31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31);
     private static final List<String> MONTH_NAME =
             List.of("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec");

@@ -156,7 +156,7 @@ public final class Assembly {
                 inverter,
                 mainsCharge(store.nominalV()),
                 outlets,
-                route.guessedLeadOhm());
+                new Rig.Leads(route.guessedLeadOhm(), 0));
         return new Result(rig, List.of());
     }
 
@@ -191,35 +191,39 @@ public final class Assembly {
                 : null;
     }
 
-    static double enclosureV(Rig rig) {
+    static @Nullable Enclosure enclosure(Rig rig) {
         return rig.chosen().stream()
-                .filter(c -> c.part() instanceof Enclosure)
-                .mapToDouble(c -> ((Enclosure) c.part()).batteryV())
+                .filter(one -> one.part() instanceof Enclosure)
+                .map(one -> (Enclosure) one.part())
                 .findFirst()
-                .orElse(Double.NaN);
+                .orElse(null);
+    }
+
+    /** The batteries by themselves; null for a ready-made box. */
+    static @Nullable Chosen bank(Rig rig) {
+        return rig.chosen().stream()
+                .filter(one -> one.part() instanceof Battery)
+                .findFirst()
+                .orElse(null);
+    }
+
+    static double enclosureV(Rig rig) {
+        Enclosure enclosure = enclosure(rig);
+        return enclosure == null ? Double.NaN : enclosure.batteryV();
     }
 
     static int parallelLimit(Rig rig) {
-        return rig.chosen().stream()
-                .filter(c -> c.part() instanceof Battery)
-                .mapToInt(c -> ((Battery) c.part()).mostInParallel())
-                .findFirst()
-                .orElse(1);
+        Chosen bank = bank(rig);
+        return bank == null ? 1 : ((Battery) bank.part()).mostInParallel();
     }
 
     static int seriesLimit(Rig rig) {
-        return rig.chosen().stream()
-                .filter(c -> c.part() instanceof Battery)
-                .mapToInt(c -> ((Battery) c.part()).mostInSeries())
-                .findFirst()
-                .orElse(1);
+        Chosen bank = bank(rig);
+        return bank == null ? 1 : ((Battery) bank.part()).mostInSeries();
     }
 
     static int batteriesIn(Rig rig) {
-        return rig.chosen().stream()
-                .filter(c -> c.part() instanceof Battery)
-                .mapToInt(Chosen::count)
-                .findFirst()
-                .orElse(1);
+        Chosen bank = bank(rig);
+        return bank == null ? 1 : bank.count();
     }
 }

@@ -3,7 +3,9 @@ package tideover.engine.rig;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import tideover.engine.part.Battery;
 import tideover.engine.part.ControllerRating;
+import tideover.engine.part.Enclosure;
 import tideover.engine.part.InverterRating;
 import tideover.engine.part.Outlet;
 import tideover.engine.part.Panel;
@@ -23,8 +25,7 @@ import tideover.engine.quantity.Require;
  * @param controller     null where the sun cannot be used
  * @param inverter       null where there is direct current only
  * @param mainsCharge    null where nothing charges the store from the mains or an engine
- * @param leadOhm        of the cables between the store and what hangs on it, both ways with fuse and joints, ohm; a guess by the
- *                       way of building until the rig has been wired
+ * @param leads          what its cables do; a guess by the way of building until the rig has been wired
  */
 public record Rig(
         Route route,
@@ -38,7 +39,7 @@ public record Rig(
         @Nullable InverterRating inverter,
         @Nullable MainsCharge mainsCharge,
         List<Outlet> outlets,
-        double leadOhm) {
+        Leads leads) {
     /** Inverters let go at about so much of their nominal volts, 10.5 V for 12 V. Common practice, no source. */
     public static final double USUAL_OFF_SHARE = 0.875;
 
@@ -50,10 +51,23 @@ public record Rig(
      */
     public record MainsCharge(double watts, double efficiency) {}
 
+    /**
+     * Cables, as the proof knows them.
+     *
+     * @param ohm        between the store and what hangs on it, both ways with fuse and joints
+     * @param sunLoss    share of what the panels give that is lost on the way to their controller, 0..1, as it is in full sun;
+     *                   in weak light less is lost
+     */
+    public record Leads(double ohm, double sunLoss) {
+        public Leads {
+            Require.atLeast(0, "ohm", ohm, "ohm");
+            Require.within(0, 0.5, "sunLoss", sunLoss, "");
+        }
+    }
+
     public Rig {
         chosen = List.copyOf(chosen);
         outlets = List.copyOf(outlets);
-        Require.atLeast(0, "leadOhm", leadOhm, "ohm");
     }
 
     /** With another store in the same place. */
@@ -70,7 +84,7 @@ public record Rig(
                 inverter,
                 mainsCharge,
                 outlets,
-                leadOhm);
+                leads);
     }
 
     public Rig with(InverterRating changed) {
@@ -86,11 +100,11 @@ public record Rig(
                 changed,
                 mainsCharge,
                 outlets,
-                leadOhm);
+                leads);
     }
 
-    /** With the resistance that its cables turned out to have. */
-    public Rig wired(double leadOhm) {
+    /** With what its cables turned out to do. */
+    public Rig wired(Leads leads) {
         return new Rig(
                 route,
                 chosen,
@@ -103,7 +117,7 @@ public record Rig(
                 inverter,
                 mainsCharge,
                 outlets,
-                leadOhm);
+                leads);
     }
 
     public double busV() {
@@ -125,6 +139,16 @@ public record Rig(
         }
         double toldV = inverter.window().cutOffV();
         return Double.isNaN(toldV) ? USUAL_OFF_SHARE * inverter.inputV() : toldV;
+    }
+
+    /** Ohm of the cables between the store and what hangs on it. */
+    public double leadOhm() {
+        return leads.ohm();
+    }
+
+    /** Controller output per watt that the panels give, what is lost on their leads included; 1 without a controller. */
+    public double sunEfficiency() {
+        return controller == null ? 1 : controller.efficiency() * (1 - leads.sunLoss());
     }
 
     /** Rows of batteries side by side; 1 for a box. */
@@ -164,5 +188,21 @@ public record Rig(
             kg = Math.max(kg, c.part().listing().massKg());
         }
         return kg;
+    }
+
+    /** The enclosure with the batteries that stand in it, kg; 0 where there is none. */
+    double movedWholeKg() {
+        double kg = 0;
+        for (Chosen c : chosen) {
+            kg += c.part() instanceof Enclosure || c.part() instanceof Battery
+                    ? c.count() * c.part().listing().massKg()
+                    : 0;
+        }
+        return route == Route.ENCLOSURE ? kg : 0;
+    }
+
+    /** The heaviest thing that somebody must move, once it is put together, kg. */
+    public double heaviestMovedKg() {
+        return Math.max(heaviestKg(), movedWholeKg());
     }
 }

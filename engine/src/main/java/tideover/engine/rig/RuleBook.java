@@ -24,6 +24,7 @@ public final class RuleBook {
         List<Finding> found = new ArrayList<>();
         Sockets sockets = Sockets.of(rig, loads);
         LoadRules.find(rig, loads, sockets, found);
+        SocketRules.find(rig, sockets, found);
         InverterRules.find(rig, sockets, found);
         StartRules.find(rig, loads, found);
         HardWireRules.find(sockets, found);
@@ -44,6 +45,10 @@ public final class RuleBook {
         StoreRules.find(rig, site, found);
         PanelRules.find(rig, site, found);
         ChargeRules.find(rig, found);
+        FitRules.find(rig, found);
+        AirRules.find(rig, site, found);
+        PlaceRules.find(rig, site, found);
+        LiftRules.find(rig, found);
         return found;
     }
 }

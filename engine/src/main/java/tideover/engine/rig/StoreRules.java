@@ -18,14 +18,8 @@ import tideover.engine.why.Basis;
 import tideover.engine.why.Finding;
 import tideover.engine.why.Verdict;
 
-/** What concerns the store and the rig as a thing that stands in a home: volts, numbers, chemistry, weight. */
+/** What concerns the store and the rig as a thing that stands in a home: volts, numbers, chemistry. */
 final class StoreRules {
-    /**
-     * The load constant of the revised lifting equation (Waters, Putz-Anderson &amp; Garg 1994, NIOSH 94-110): the most
-     * one person should lift in the best posture. Never divided between people.
-     */
-    static final double LIFT_LIMIT_KG = 23;
-
     /** A 12.8 V store suits what is made for 12 V. Common practice, no source. */
     static final double NOMINAL_VOLT_SHARE = 0.10;
 
@@ -43,7 +37,6 @@ final class StoreRules {
         parallel(rig, found);
         sleptIn(rig, site, found);
         atHand(rig, found);
-        lifting(rig, found);
     }
 
     private static void voltages(Rig rig, List<Finding> found) {
@@ -224,20 +217,5 @@ final class StoreRules {
                         there));
             }
         }
-    }
-
-    private static void lifting(Rig rig, List<Finding> found) {
-        found.add(atMost(
-                "lift",
-                Verdict.CAUTION,
-                rig.heaviestKg(),
-                LIFT_LIMIT_KG,
-                "kg",
-                Basis.PUBLISHED,
-                "NIOSH 94-110, load constant",
-                "The heaviest single piece is %.1f kg; %.0f kg is the most for one person in the best posture. Use wheels"
-                        + " or a hoist; a second person does not halve a lift.",
-                rig.heaviestKg(),
-                LIFT_LIMIT_KG));
     }
 }

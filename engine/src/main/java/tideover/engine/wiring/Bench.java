@@ -13,6 +13,7 @@ import tideover.engine.load.Load;
 import tideover.engine.outage.Help;
 import tideover.engine.part.Charger;
 import tideover.engine.part.SmallPart;
+import tideover.engine.rig.Lifting;
 import tideover.engine.rig.Rig;
 import tideover.engine.rig.Route;
 import tideover.engine.rig.Sockets;
@@ -60,7 +61,7 @@ public final class Bench {
         double rowA = 0;
         for (Run run : atBattery) {
             if (run.kind() == Run.Kind.SERIES) {
-                double behindA = rig.storeRows() > 1 ? rowA : protectedA;
+                double behindA = Math.max(run.amps().design(), rig.storeRows() > 1 ? rowA : protectedA);
                 work.take(run, List.of(run, behindA), gone -> picker.pickSeries(run, behindA, gone));
                 continue;
             }
@@ -84,13 +85,11 @@ public final class Bench {
         }
         cords(rig, work);
         work.findings.addAll(whole(rig));
-        Circuit circuit = new Circuit(work.runs, work.findings, leadOhm(rig, work.runs));
-        boolean wheels = rig.heaviestKg() > WHEELS_ABOVE_KG;
+        Circuit circuit = new Circuit(work.runs, work.findings, leads(rig, work.runs));
+        boolean wheels = Lifting.needsWheels(rig);
         PartsList list = PartsList.of(circuit, Fixings.of(rig, circuit, loads, !engines.isEmpty(), wheels, stock));
-        return new Build(rig.wired(circuit.leadOhm()), circuit, list, stock.priced());
+        return new Build(rig.wired(circuit.leads()), circuit, list, stock.priced());
     }
-
-    private static final double WHEELS_ABOVE_KG = 23;
 
     /** What is left of the stock while one rig is wired. */
     private final class Work {
@@ -195,6 +194,14 @@ public final class Bench {
                             + " not trip."));
         }
         return found;
+    }
+
+    private static Rig.Leads leads(Rig rig, List<WiredRun> runs) {
+        double sunLoss = runs.stream()
+                .filter(wired -> wired.run().kind() == Run.Kind.PANELS)
+                .mapToDouble(WiredRun::dropShare)
+                .sum();
+        return new Rig.Leads(leadOhm(rig, runs), sunLoss);
     }
 
     /** On the way to what draws most: the bars' links side by side, those in a row, then the run itself. */

@@ -2,6 +2,7 @@ package tideover.engine.wiring;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import tideover.engine.rig.Rig;
 import tideover.engine.why.Finding;
 
 /**
@@ -10,9 +11,9 @@ import tideover.engine.why.Finding;
  * @param runs     in order: at the battery, between batteries, panels, engine, cords. A run for which nothing suits is not among
  *                 them, and a finding that fails says so
  * @param findings what the rules of wiring say of the whole
- * @param leadOhm  between the store and what hangs on it, both ways with fuse and joints, for the proof
+ * @param leads    what its cables do to the proof
  */
-public record Circuit(List<WiredRun> runs, List<Finding> findings, double leadOhm) {
+public record Circuit(List<WiredRun> runs, List<Finding> findings, Rig.Leads leads) {
     public Circuit {
         runs = List.copyOf(runs);
         findings = List.copyOf(findings);

@@ -22,6 +22,7 @@ import tideover.engine.rig.Rig;
 import tideover.engine.rig.Route;
 import tideover.engine.rig.StartChain;
 import tideover.engine.rig.StartEvent;
+import tideover.engine.why.Stated;
 
 /**
  * The runs of cable that a rig needs and what each has to bear. What is inside a ready-made box, or between the parts of an
@@ -75,7 +76,7 @@ final class Runs {
     private List<Run> atBattery() {
         List<Run> runs = new ArrayList<>();
         Enclosure enclosure = chosen(Enclosure.class);
-        if (enclosure != null) {
+        if (enclosure != null && enclosure.housing().bringsLeads() != Stated.YES) {
             double drawnA = inverterA(enclosure.inverter()) + outletsA(enclosure.outlets());
             add(runs, Run.Kind.MAIN, laying.inverterM(), Math.max(drawnA, controllerA(enclosure.controller())), true);
         }

@@ -95,7 +95,7 @@ final class SunPicker {
             }
             double forksCents = branch == null ? 0 : (rig.panelStrings() - 1) * Picker.unitCents(branch);
             double cents = wired.pieces() * Picker.unitCents(lead) + forksCents;
-            if (best == null || cents < bestCents || (cents == bestCents && simpler(wired, best))) {
+            if (best == null || better(wired, cents, best, bestCents)) {
                 best = wired;
                 bestCents = cents;
             }
@@ -103,6 +103,18 @@ final class SunPicker {
         return best == null
                 ? new Picker.Pick(null, Picker.missing("no-panel-lead", run, "no panel lead suits", refused))
                 : new Picker.Pick(best, null);
+    }
+
+    /** The cheapest that loses little; where none does, the one that loses least. */
+    private static boolean better(WiredRun one, double cents, WiredRun best, double bestCents) {
+        boolean little = one.dropShare() <= WireRules.MOST_DROP_SHARE;
+        if (little != best.dropShare() <= WireRules.MOST_DROP_SHARE) {
+            return little;
+        }
+        if (!little && one.dropShare() != best.dropShare()) {
+            return one.dropShare() < best.dropShare();
+        }
+        return cents < bestCents || (cents == bestCents && simpler(one, best));
     }
 
     /** Whether it may be plugged into another of its kind. */

@@ -171,14 +171,6 @@ class RuleBookTest {
     }
 
     @Test
-    void liftingIsJudgedByThePieceAndNeverShared() {
-        assertThat(verdict(assembled(new Chosen(battery(12, 100, 2, 23), 2)), "lift"))
-                .isEqualTo(Verdict.PASS);
-        assertThat(verdict(assembled(new Chosen(battery(12, 100, 2, 23.1), 1)), "lift"))
-                .isEqualTo(Verdict.CAUTION);
-    }
-
-    @Test
     void partsThatAreNoRigAreSaidSo() {
         ReadyBox box = new ReadyBox(
                 Invented.listing("X", 1, 1), new PlainStore(500, 0.95, 0.95, 12, 20, 50), null, null, List.of());
