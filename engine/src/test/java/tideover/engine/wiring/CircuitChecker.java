@@ -367,7 +367,13 @@ final class CircuitChecker {
         double lyingM = wired.pieces() * lead.lengthM();
         ask(atMost(laying.panelsM(), lyingM), "%s: too short", words);
         double drop = pairOhm(lead.size(), lyingM) * all;
-        ask(atMost(drop, .03 * rig.panelsInSeries() * panel.sheet().bestV()), "%s loses %.2f V", words, drop);
+        double bestV = rig.panelsInSeries() * panel.sheet().bestV();
+        ask(atMost(drop, .10 * bestV), "%s loses %.2f V", words, drop);
+        ask(
+                same(rig.leads().sunLoss(), drop / bestV),
+                "%s: the proof counts %.4f lost",
+                words,
+                rig.leads().sunLoss());
         ask(needed(wired, PanelLead.class) == wired.pieces(), "%s: leads", words);
         ask(needed(wired, PanelBranch.class) == strings - 1, "%s: forks", words);
         String make = panel.tail().connector();
@@ -562,6 +568,6 @@ final class CircuitChecker {
             }
         }
         ask(same(rig.leadOhm(), ohm + shared), "leads of %.6f ohm", rig.leadOhm());
-        ask(rig.leadOhm() == build.circuit().leadOhm(), "two resistances of the leads");
+        ask(rig.leads().equals(build.circuit().leads()), "two resistances of the leads");
     }
 }

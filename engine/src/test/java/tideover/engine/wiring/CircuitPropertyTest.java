@@ -256,22 +256,34 @@ class CircuitPropertyTest {
     }
 
     /**
-     * Of all runs but the cables from battery to battery in a row: those follow from the fuses chosen, which are not chosen with
-     * them in mind.
+     * Of all runs but two: the cables from battery to battery in a row follow from the fuses chosen, which are not chosen with
+     * them in mind; leads of panels are chosen by their loss first.
      */
     private static double cents(Build build) {
         if (build.circuit().findings().stream().anyMatch(CircuitPropertyTest::lacks)) {
             return Double.POSITIVE_INFINITY;
         }
         return build.circuit().runs().stream()
-                .filter(wired -> wired.run().kind() != Run.Kind.SERIES)
+                .filter(wired ->
+                        wired.run().kind() != Run.Kind.SERIES && wired.run().kind() != Run.Kind.PANELS)
                 .mapToDouble(CircuitPropertyTest::cents)
                 .sum();
     }
 
     private static boolean lacks(Finding finding) {
         return finding.rule().startsWith("no-")
+                && !finding.sentence().startsWith(Run.Kind.PANELS.from() + " to ")
                 && !finding.sentence().startsWith(Run.Kind.SERIES.from() + " to " + Run.Kind.SERIES.to());
+    }
+
+    /** What little is lost on costs no less in the harder case. */
+    private static void panelsNoDearer(Build easier, Build harder) {
+        WiredRun hard = harder.circuit().of(Run.Kind.PANELS);
+        if (hard != null && hard.dropShare() <= WireRules.MOST_DROP_SHARE) {
+            WiredRun easy = Objects.requireNonNull(easier.circuit().of(Run.Kind.PANELS));
+            assertThat(easy.dropShare()).isLessThanOrEqualTo(WireRules.MOST_DROP_SHARE);
+            assertThat(cents(easy)).isLessThanOrEqualTo(atMost(cents(hard)));
+        }
     }
 
     /** A rounding of the sum. */
@@ -336,6 +348,7 @@ class CircuitPropertyTest {
         Build near = one.bench(is, one.endless()).wire(one.rig);
         Build far = one.bench(longer, one.endless()).wire(one.rig);
         assertThat(cents(near)).isLessThanOrEqualTo(atMost(cents(far)));
+        panelsNoDearer(near, far);
         for (WiredRun wired : near.circuit().runs()) {
             WiredRun other = far.circuit().of(wired.run().kind());
             boolean alike = other != null
@@ -370,6 +383,7 @@ class CircuitPropertyTest {
         Build cool = one.bench(is, one.endless()).wire(one.rig);
         Build hot = one.bench(hotter, one.endless()).wire(one.rig);
         assertThat(cents(cool)).isLessThanOrEqualTo(atMost(cents(hot)));
+        panelsNoDearer(cool, hot);
         for (WiredRun wired : hot.circuit().runs()) {
             WiredRun other = cool.circuit().of(wired.run().kind());
             if (other != null && other.conductor().equals(wired.conductor()) && other.pieces() == wired.pieces()) {
@@ -392,7 +406,9 @@ class CircuitPropertyTest {
         Build less = one.bench(one.laying, few).wire(one.rig);
         Build more = one.bench(one.laying, one.endless()).wire(one.rig);
         for (WiredRun wired : less.circuit().runs()) {
-            if (wired.run().kind() != Run.Kind.SERIES) {
+            if (wired.run().kind() == Run.Kind.PANELS) {
+                panelsNoDearer(more, less);
+            } else if (wired.run().kind() != Run.Kind.SERIES) {
                 WiredRun other = more.circuit().runs().stream()
                         .filter(able -> able.run().equals(wired.run()))
                         .findFirst()
@@ -424,6 +440,7 @@ class CircuitPropertyTest {
         assertThat(one.faults(owned)).isEmpty();
         Allowances none = new Allowances(0, 0, 0);
         assertThat(cents(owned)).isLessThanOrEqualTo(atMost(cents(bought)));
+        panelsNoDearer(owned, bought);
         if (one.rig.storesInSeries() == 1) {
             assertThat(Price.of(owned, one.loads, none).totalCents())
                     .isLessThanOrEqualTo(Price.of(bought, one.loads, none).totalCents());
@@ -514,7 +531,7 @@ class CircuitPropertyTest {
         List<WiredRun> less = new ArrayList<>(good.circuit().runs());
         less.remove(0);
         Circuit shorter =
-                new Circuit(less, good.circuit().findings(), good.circuit().leadOhm());
+                new Circuit(less, good.circuit().findings(), good.circuit().leads());
         assertThat(check(new Build(good.rig(), shorter, good.partsList(), true), lamp, laying))
                 .anyMatch(fault -> fault.contains("nothing lies at"))
                 .anyMatch(fault -> fault.contains("nothing leads to"));
@@ -546,7 +563,7 @@ class CircuitPropertyTest {
         List<WiredRun> runs = new ArrayList<>(good.circuit().runs());
         runs.set(runs.indexOf(is), bad);
         Circuit circuit =
-                new Circuit(runs, good.circuit().findings(), good.circuit().leadOhm());
+                new Circuit(runs, good.circuit().findings(), good.circuit().leads());
         return new Build(good.rig(), circuit, good.partsList(), good.counted());
     }
 }
