@@ -51,6 +51,7 @@ record Ran(int status, String out, String err) {
                                 .filter(line -> line.startsWith("kind") || FEW_PARTS.contains(line.split(",")[1]))
                                 .collect(Collectors.joining("\n"))
                         + "\n");
+        Files.copy(examples().resolve("small-parts.csv"), folder.resolve("small-parts.csv"));
         Files.copy(examples().resolve("rig.yaml"), folder.resolve("rig.yaml"));
         return Files.copy(examples().resolve("plan.yaml"), folder.resolve("plan.yaml"));
     }

@@ -7,10 +7,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumSet;
-import java.util.HashMap;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import tideover.engine.answer.Question;
 import tideover.engine.battery.Chemistry;
@@ -27,9 +28,12 @@ import tideover.engine.part.Fitting;
 import tideover.engine.part.Fuse;
 import tideover.engine.part.Inverter;
 import tideover.engine.part.Lug;
+import tideover.engine.part.Panel;
+import tideover.engine.part.PanelBranch;
 import tideover.engine.part.PanelLead;
 import tideover.engine.part.Part;
 import tideover.engine.part.RatedStore;
+import tideover.engine.part.ReadyBox;
 import tideover.engine.part.SmallPart;
 import tideover.engine.part.Tool;
 import tideover.engine.rig.Assembly;
@@ -89,13 +93,9 @@ class ExampleTest {
     /** Every kind, use and job can be had, and of each kind that fails quietly there is one to fall for. */
     @Test
     void theExampleSmallPartsShowEveryForm() throws IOException {
-        Reading reading = new Reading();
-        List<SmallPart> parts = SmallPartsFile.TABLE.read(
-                reading, Beside.folder(folder()), "small-parts.csv", "small-parts.csv", "USD", new HashMap<>());
-        SmallPartsFile.tellFusesWithoutHolder(reading, parts);
-        reading.throwIfWrong();
+        List<SmallPart> parts =
+                PlanFile.read(folder().resolve("plan.yaml"), STATIONS).smallParts();
 
-        assertThat(reading.cautions()).isEmpty();
         assertThat(Files.readAllLines(folder().resolve("small-parts.csv")).get(0))
                 .contains("Every small part, maker's name, price and figure in this file is invented.");
         assertThat(parts).extracting(SmallPart::kind).containsAll(SmallPartsFile.KINDS);
@@ -112,8 +112,27 @@ class ExampleTest {
                 .anyMatch(breaker -> Double.isNaN(breaker.mostDcV()))
                 .extracting(Breaker::polarised)
                 .contains(Stated.YES, Stated.NO);
-        assertThat(of(parts, PanelLead.class).stream().map(PanelLead::connector).distinct())
-                .hasSize(2);
+        Set<String> panelPlugs = parts(Panel.class)
+                .map(panel -> panel.tail().connector())
+                .filter(make -> !make.isEmpty())
+                .collect(Collectors.toSet());
+        assertThat(panelPlugs).hasSize(2);
+        assertThat(parts(ReadyBox.class)
+                        .map(ReadyBox::controller)
+                        .filter(Objects::nonNull)
+                        .map(rating -> rating.input().plug()))
+                .isNotEmpty()
+                .allMatch(panelPlugs::contains);
+        assertThat(of(parts, PanelLead.class)).extracting(PanelLead::connector).containsAll(panelPlugs);
+        assertThat(of(parts, PanelBranch.class))
+                .extracting(PanelBranch::connector)
+                .containsAll(panelPlugs);
+    }
+
+    private static <P extends Part> Stream<P> parts(Class<P> kind) {
+        return PlanFile.read(folder().resolve("plan.yaml"), STATIONS).parts().stream()
+                .filter(kind::isInstance)
+                .map(kind::cast);
     }
 
     private static <P> List<P> of(List<SmallPart> parts, Class<P> kind) {
