@@ -70,7 +70,8 @@ class LoadsTest {
         assertThat(price.path("hard_wired_loads_allowance_cents").asLong()).isEqualTo(123_45);
         assertThat(price.path("total_cents").asLong())
                 .isEqualTo(price.path("parts_cents").asLong()
-                        + price.path("small_parts_allowance_cents").asLong()
+                        + price.path("small_parts_cents").asLong()
+                        + price.path("tools_cents").asLong()
                         + 123_45);
         assertThat(text.out())
                 .containsPattern("hard-wired loads: listed inlet, electrician +123\\.45 USD")
