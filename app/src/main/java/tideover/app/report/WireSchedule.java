@@ -61,7 +61,7 @@ final class WireSchedule {
             Run run = wired.run();
             table.row(
                     String.valueOf(number(schedule.runs, wired)),
-                    run.words() + (run.count() > 1 ? ", " + run.count() + " alike" : ""),
+                    words(schedule.rig, run) + (run.count() > 1 ? ", " + run.count() + " alike" : ""),
                     conductor(wired),
                     PlainNumber.of(eachM(wired)),
                     tenths(run.amps().lasting()),
@@ -72,6 +72,15 @@ final class WireSchedule {
                     small(1000 * wired.ohm()));
         }
         return table.done();
+    }
+
+    /** From where to where; what begins at the battery begins at the bars where there is more than one row. */
+    static String words(Rig rig, Run run) {
+        boolean atBars = rig.storeRows() > 1
+                && run.kind().fused()
+                && run.kind() != Run.Kind.LINK
+                && run.kind() != Run.Kind.SERIES;
+        return atBars ? "bars to " + run.kind().to() : run.words();
     }
 
     /** Such as "2 x 6 AWG copper, 90 degC": how many, of what, and how hot its insulation may get. */
