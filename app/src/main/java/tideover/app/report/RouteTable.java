@@ -38,7 +38,7 @@ final class RouteTable {
                 for (int i = 0; i < (counted ? 3 : 2) + (joined ? 1 : 0); i++) {
                     none.add("");
                 }
-                none.addAll(List.of("", "", "none was found that keeps the rules and meets the target"));
+                none.addAll(List.of("", "", "none was found that keeps the rules and the budget and meets the target"));
                 table.row(none.toArray(new String[0]));
                 continue;
             }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import tideover.engine.part.Condition;
+import tideover.engine.part.Fuse;
 import tideover.engine.part.SmallPart;
 import tideover.engine.part.Tool;
 
@@ -18,6 +19,8 @@ import tideover.engine.part.Tool;
 public record PartsList(List<Line> lines, Map<String, Integer> missing) {
     /** So that a rounding error does not buy another metre. */
     private static final double ROUNDING = 1e-9;
+
+    private static final int SPARE_FUSES = 1;
 
     public PartsList {
         lines = List.copyOf(lines);
@@ -57,11 +60,17 @@ public record PartsList(List<Line> lines, Map<String, Integer> missing) {
         List<Line> lines = new ArrayList<>();
         needs.forEach((part, pieces) -> {
             if (pieces > 0) {
-                lines.add(Line.of(part, pieces));
+                lines.add(Line.of(part, pieces + spares(part, pieces)));
             }
         });
         lines.addAll(fixings.lines());
         return new PartsList(lines, fixings.missing());
+    }
+
+    /** One fuse is kept beside those of each kind that are used, where one can be had. Common practice, no source. */
+    static double spares(SmallPart part, double used) {
+        double left = part.listing().atHand() * part.perPrice() - used;
+        return part instanceof Fuse ? Math.max(0, Math.min(SPARE_FUSES, left)) : 0;
     }
 
     public long smallPartsCents() {

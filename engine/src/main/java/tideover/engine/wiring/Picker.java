@@ -29,9 +29,6 @@ final class Picker {
     /** Cut for bends and second tries. Common practice, no source. */
     static final double SLACK = 1.1;
 
-    /** One kept beside each kind that is used. Common practice, no source. */
-    static final int SPARE_FUSES = 1;
-
     /** Ends at the battery: plus into the fuse, out of the fuse, and minus. */
     private static final int BATTERY_LUGS = 4;
 
@@ -220,8 +217,7 @@ final class Picker {
             }
             Protection protection = new Protection(fuse, holder);
             if (passes(run, protection, refused)) {
-                double cents =
-                        run.count() * (unitCents(fuse) + unitCents(holder)) + SPARE_FUSES * unitCents(fuse) + handCents;
+                double cents = run.count() * (unitCents(fuse) + unitCents(holder)) + handCents;
                 options.add(new Option(protection, fuse.ratedA(), hand, cents));
             }
         }
@@ -268,7 +264,7 @@ final class Picker {
         if (protection != null) {
             ends = BATTERY_LUGS + run.kind().deviceLugs();
             ohm += Resistance.of(protection);
-            needs.put(protection.device(), run.count() + (protection.isBreaker() ? 0.0 : SPARE_FUSES));
+            needs.put(protection.device(), (double) run.count());
             if (protection.holder() != null) {
                 needs.put(protection.holder(), (double) run.count());
             }

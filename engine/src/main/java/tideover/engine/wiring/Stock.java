@@ -51,14 +51,17 @@ public record Stock(List<SmallPart> parts, boolean priced) {
             all.add(new Lug(listing("lug " + words), size, 1));
             double capA = Ampacity.allowedA(size, INSULATION_DEG_C, 30, 2, 75);
             for (double lengthM : LENGTHS_M) {
-                all.add(new PanelLead(
-                        listing("panel lead " + words),
-                        PanelLead.ANY_MAKE,
-                        PanelInput.BARE_ENDS,
-                        size,
-                        INSULATION_DEG_C,
-                        lengthM,
-                        capA));
+                // The table of ampacities has nothing for the thinnest.
+                if (capA > 0) {
+                    all.add(new PanelLead(
+                            listing("panel lead " + words),
+                            PanelLead.ANY_MAKE,
+                            PanelInput.BARE_ENDS,
+                            size,
+                            INSULATION_DEG_C,
+                            lengthM,
+                            capA));
+                }
                 all.add(new Cord(listing("cord " + words), size, lengthM, Math.max(1, capA), 120, Cord.ANY_PLUG));
             }
         }

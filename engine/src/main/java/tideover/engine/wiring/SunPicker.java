@@ -166,7 +166,7 @@ final class SunPicker {
             needs.put(branch, strings - 1.0);
         }
         if (stringFuse != null && stringFuse.holder() != null) {
-            needs.put(stringFuse.device(), (double) strings + Picker.SPARE_FUSES);
+            needs.put(stringFuse.device(), (double) strings);
             needs.put(stringFuse.holder(), (double) strings);
         }
         if (hand != null) {
@@ -210,7 +210,7 @@ final class SunPicker {
             if (!format || !amps || !(fuse.mostDcV() >= run.mostV()) || holder == null || gone.contains(fuse)) {
                 continue;
             }
-            double cents = (strings + Picker.SPARE_FUSES) * Picker.unitCents(fuse) + strings * Picker.unitCents(holder);
+            double cents = strings * (Picker.unitCents(fuse) + Picker.unitCents(holder));
             if (cents < bestCents) {
                 best = new Protection(fuse, holder);
                 bestCents = cents;

@@ -530,16 +530,33 @@ class WireRulesTest {
         return new Laying(panelsM, .5, .5, .5, 1, 8, .3, .3, hottestDegC, 2, true, Map.of());
     }
 
-    /** .03 x 18 V is .54 V. 12 A over 10 m of 12 AWG lose 20 x 1.98 / 304.8 x 12 = 1.56 V. */
+    /**
+     * .03 x 18 V is .54 V and .10 x 18 V is 1.8 V: up to there it is a caution. 12 A over 10 m of 12 AWG lose 20 x 1.98 / 304.8 x
+     * 12 = 1.56 V, over 15 m 2.34 V.
+     */
     @Test
     void aLongPanelLeadIsThick() {
+        assertThat(WireRules.drop(panels(12), .53).verdict()).isEqualTo(Verdict.PASS);
+        assertThat(WireRules.drop(panels(12), .55).verdict()).isEqualTo(Verdict.CAUTION);
+        assertThat(WireRules.drop(panels(12), 1.79).verdict()).isEqualTo(Verdict.CAUTION);
+        assertThat(WireRules.drop(panels(12), 1.81).verdict()).isEqualTo(Verdict.FAIL);
+        PanelLead thin = WiringKit.lead("thin", MAKE, PanelInput.BARE_ENDS, "12 AWG", 10, 1);
+        assertThat(wire(with(full(), thin), WiringKit.panelsAt(6), RIG)
+                        .circuit()
+                        .of(Run.Kind.PANELS)
+                        .conductor())
+                .isNotEqualTo(thin);
+        Build alone = wire(with(without(full(), part -> part instanceof PanelLead), thin), WiringKit.panelsAt(6), RIG);
+        assertThat(alone.circuit().of(Run.Kind.PANELS).conductor()).isEqualTo(thin);
+        assertThat(verdicts(alone.circuit().of(Run.Kind.PANELS).findings(), "wire-drop"))
+                .containsExactly(Verdict.CAUTION);
         avoided(
-                WiringKit.lead("thin", MAKE, PanelInput.BARE_ENDS, "12 AWG", 10, 1),
+                WiringKit.lead("thin", MAKE, PanelInput.BARE_ENDS, "12 AWG", 15, 1),
                 "wire-drop",
                 Run.Kind.PANELS,
                 "no-panel-lead",
                 WiringKit.panelsAt(6),
-                WiringKit.rig(1, 2));
+                RIG);
     }
 
     /** Of two, one bears what the other gives; of three, two feed 1.25 x 12 A = 15 A into one. */

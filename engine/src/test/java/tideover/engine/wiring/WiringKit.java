@@ -238,7 +238,7 @@ final class WiringKit {
     /** 100 W: 22 V open, 6 A shorted, 18 V at its best. */
     static Panel panel(String make, double mostFuseA) {
         return new Panel(
-                Invented.listing("P", 80_00, 7),
+                Invented.listing("P " + make + " " + mostFuseA, 80_00, 7),
                 PanelSheet.of(100, 22, 6, 18, 36, 0.0005, -0.003, -0.004),
                 45,
                 new Panel.Tail(make, mostFuseA));
