@@ -430,11 +430,12 @@ public final class Search {
             return found.isPresent();
         }
 
-        /** The cheapest that meets the target, for each way of building that has one. */
+        /** For each way of building the cheapest that meets the target; where none does, the nearest to it. */
         private List<Rated> byRoute() {
             List<Rated> cheapest = new ArrayList<>();
             for (Route route : Route.values()) {
                 Rated found = winner != null && winner.rig().route() == route ? winner : cheapestOf(route);
+                found = found == null ? nearestOf(route) : found;
                 if (found != null) {
                     cheapest.add(found);
                 }
@@ -470,6 +471,31 @@ public final class Search {
                 }
             }
             return null;
+        }
+
+        /** Among those whose share the screening tells itself; the cheapest of the best. */
+        private @Nullable Rated nearestOf(Route route) {
+            List<Integer> able = IntStream.range(0, share.length)
+                    .filter(index -> rig(index).route() == route && isExact(index))
+                    .boxed()
+                    .sorted(Comparator.comparingDouble((Integer index) -> -atMost[index])
+                            .thenComparing(index -> index))
+                    .toList();
+            Rated best = null;
+            for (int from = 0; from < able.size(); from += ROUND) {
+                if (best != null && atMost[able.get(from)] < best.share()) {
+                    break;
+                }
+                List<Integer> some = able.subList(from, Math.min(able.size(), from + ROUND));
+                screen(some.stream().filter(index -> Double.isNaN(share[index])).toList());
+                for (int index : some) {
+                    boolean better = best == null
+                            || share[index] > best.share()
+                            || (share[index] == best.share() && index + 1 < best.number());
+                    best = better ? rated(index, share[index]) : best;
+                }
+            }
+            return best;
         }
 
         private Rated rated(int index, double carried) {

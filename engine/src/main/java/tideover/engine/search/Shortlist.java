@@ -16,8 +16,8 @@ import org.jspecify.annotations.Nullable;
  * @param front       rigs than which none is both cheaper and better, cheapest first, as far as it was followed: to the
  *                    first that carries everything, or to twice the winner's price
  * @param misses      the rigs nearest below the target among all no dearer than the near ties, best share first
- * @param byRoute     the cheapest of each way of building that meets the target and was confirmed, where one was found; the
- *                    winner among them
+ * @param byRoute     for each way of building the cheapest that meets the target and was confirmed, the winner among them; where
+ *                    none was found, the one whose share is nearest, if the screening alone can tell it
  * @param looked      rigs the grammar gave
  * @param kept        of those, rigs that keep every rule and the budget
  * @param ruledOut    of those, rigs ruled out by a bound that is better than they can be, or near ties and small steps of the

@@ -27,6 +27,7 @@ import tideover.engine.why.Verdict;
  */
 public final class Bench {
     private static final double USUAL_AC_V = 120;
+    private static final double ROUNDING = 1e-9;
 
     private final Stock stock;
     private final Laying laying;
@@ -57,20 +58,17 @@ public final class Bench {
     public Build wire(Rig rig) {
         Work work = new Work();
         List<Run> atBattery = Runs.atBattery(rig, laying, loads);
-        double protectedA = 0;
         double rowA = 0;
         for (Run run : atBattery) {
             if (run.kind() == Run.Kind.SERIES) {
-                double behindA = Math.max(run.amps().design(), rig.storeRows() > 1 ? rowA : protectedA);
+                double behindA = Math.max(run.amps().design(), rowA);
                 work.take(run, List.of(run, behindA), gone -> picker.pickSeries(run, behindA, gone));
                 continue;
             }
             WiredRun wired = work.take(run, List.of(run), gone -> picker.pick(run, gone));
-            double ratedA = wired == null || wired.protection() == null
-                    ? 0
-                    : wired.protection().ratedA();
-            protectedA += run.kind() == Run.Kind.LINK ? 0 : ratedA;
-            rowA = run.kind() == Run.Kind.LINK ? ratedA : rowA;
+            if (run.kind() == Run.Kind.LINK && wired != null && wired.protection() != null) {
+                rowA = wired.protection().ratedA();
+            }
         }
         Run panels = Runs.ofPanels(rig, laying, coldDegC);
         if (panels != null && rig.panel() != null && rig.controller() != null) {
@@ -118,13 +116,13 @@ public final class Bench {
                     }
                     return null;
                 }
-                Set<SmallPart> short_ = tooLittle(wired);
-                if (short_.isEmpty()) {
+                Set<SmallPart> scarce = tooLittle(wired);
+                if (scarce.isEmpty()) {
                     wired.needs().forEach((part, pieces) -> used.merge(part, pieces, Double::sum));
                     runs.add(wired);
                     return wired;
                 }
-                gone.addAll(short_);
+                gone.addAll(scarce);
             }
         }
 
@@ -132,7 +130,7 @@ public final class Bench {
             Set<SmallPart> little = new HashSet<>();
             wired.needs().forEach((part, pieces) -> {
                 double there = part.listing().atHand() * part.perPrice();
-                if (used.getOrDefault(part, 0.0) + pieces > there) {
+                if (used.getOrDefault(part, 0.0) + pieces > there + ROUNDING) {
                     little.add(part);
                 }
             });
@@ -204,7 +202,7 @@ public final class Bench {
         return new Rig.Leads(leadOhm(rig, runs), sunLoss);
     }
 
-    /** On the way to what draws most: the bars' links side by side, those in a row, then the run itself. */
+    /** On the way to what draws most: the links to the bars side by side, those in a row, then the run itself. */
     private static double leadOhm(Rig rig, List<WiredRun> runs) {
         if (rig.route() == Route.READY_BOX || runs.isEmpty()) {
             return rig.leadOhm();

@@ -22,7 +22,7 @@ import tideover.engine.rig.Route;
  * What belongs to a circuit without carrying its current, and the tools that put it together. How many of each is common
  * practice, no source: heat shrink for each pressed end, a cover for each battery post, a strap for each battery, a label for
  * each run and one for the whole; a board, or a hand truck for what one person should not lift; a meter for the battery; a
- * thermometer for each cold box; an alarm for carbon monoxide where an engine runs.
+ * thermometer for each cold box; an alarm for carbon monoxide where an engine runs; a torque wrench where lugs are heavy.
  */
 final class Fixings {
     /** Pressed by hand up to here; thicker lugs want a long lever or a hydraulic press. 10 AWG is 5.3 mm2, 6 mm2 the metric like. */
@@ -75,6 +75,9 @@ final class Fixings {
                 if (need.getKey() instanceof Lug lug) {
                     lugs += (int) Math.round(need.getValue());
                     jobs.put(crimperFor(lug.size()), 1);
+                    if (crimperFor(lug.size()) == Tool.Job.HEAVY_CRIMPER) {
+                        jobs.put(Tool.Job.TORQUE_WRENCH, 1);
+                    }
                 }
             }
             if (wired.run().kind() == Run.Kind.LINK) {

@@ -62,6 +62,7 @@ public record OneLine(List<Node> nodes, List<Edge> edges) {
         Drawing drawing = new Drawing(build);
         drawing.parts();
         drawing.runs();
+        drawing.chargerOfBox();
         drawing.loads(loads);
         return new OneLine(new ArrayList<>(drawing.nodes.values()), drawing.edges);
     }
@@ -126,7 +127,7 @@ public record OneLine(List<Node> nodes, List<Edge> edges) {
             for (int row = 1; row <= rig.storeRows(); row++) {
                 node("battery-" + row, Kind.BATTERY, name + inRow);
             }
-            if (rig.storeRows() > 1) {
+            if (circuit.of(Run.Kind.LINK) != null || rig.storeRows() > 1) {
                 node(BARS, Kind.BARS, "plus and minus bars");
                 source = BARS;
             }
@@ -154,6 +155,13 @@ public record OneLine(List<Node> nodes, List<Edge> edges) {
                     case ENGINE -> edges.add(new Edge(ENGINE, "charger", wired));
                     case CORD -> {} // drawn with its load
                 }
+            }
+        }
+
+        /** A charger beside a ready-made box feeds its input by the charger's own plug. */
+        void chargerOfBox() {
+            if (nodes.containsKey("box") && nodes.containsKey("charger")) {
+                edges.add(new Edge("charger", "box", null));
             }
         }
 

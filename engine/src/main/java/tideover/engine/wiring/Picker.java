@@ -269,6 +269,9 @@ final class Picker {
                 needs.put(protection.holder(), (double) run.count());
             }
             findings.addAll(WireRules.of(run, protection));
+            if (run.kind() == Run.Kind.INVERTER) {
+                findings.add(WireRules.parting(run, protection, option.parting()));
+            }
         }
         if (option.parting() != null) {
             needs.put(option.parting(), 1.0);

@@ -28,8 +28,8 @@ import tideover.engine.why.Stated;
  * The runs of cable that a rig needs and what each has to bear. What is inside a ready-made box, or between the parts of an
  * enclosure, is its maker's.
  *
- * <p>Every run that begins at the battery has a fuse or breaker of its own there. Batteries side by side meet at bars, each
- * row through a fuse of its own; runs then begin at the bars.
+ * <p>Every run that begins at the battery has a fuse or breaker of its own there. Several batteries meet at bars, each row
+ * through a fuse of its own, which protects the cables within the row too; runs then begin at the bars.
  */
 final class Runs {
     /** NFPA 70 210.19, 215.2, 690.8(B): conductors and protection for 1.25 times what flows for three hours and more. */
@@ -87,7 +87,7 @@ final class Runs {
         ChargeController controller = chosen(ChargeController.class);
         if (controller != null) {
             double outA = Math.max(controllerA(controller.rating()), outletsA(controller.outlets()));
-            add(runs, Run.Kind.CONTROLLER, laying.controllerM(), outA, false);
+            add(runs, Run.Kind.CONTROLLER, laying.controllerM(), outA, outletsA(controller.outlets()) > 0);
         }
         Charger charger = chosen(Charger.class);
         if (charger != null) {
@@ -125,7 +125,7 @@ final class Runs {
         double lastingA = Math.max(inA, outA) / rows;
         double momentA = momentA() / rows;
         double linkM = Math.max(laying.linkM(), laying.linkOtherM());
-        if (rows > 1) {
+        if (rows > 1 || rig.storesInSeries() > 1) {
             Amps amps = new Amps(lastingA, LASTING_TIMES * lastingA, momentA, fault.atRowFuseA());
             runs.add(new Run(Run.Kind.LINK, "", rows, linkM, rig.busV(), mostV, amps));
         }

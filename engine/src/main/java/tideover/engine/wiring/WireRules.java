@@ -214,6 +214,23 @@ final class WireRules {
         return holder.format().equalsIgnoreCase(fuse.format()) && holder.mostA() >= fuse.ratedA();
     }
 
+    /** Nobody should have to pull a fuse, or unbolt a live cable, to still an inverter. A breaker parts by hand as well. */
+    static Finding parting(Run run, Protection protection, @Nullable BatterySwitch hand) {
+        boolean parted = hand != null || protection.isBreaker();
+        return inWords(
+                "battery-switch",
+                parted ? Verdict.PASS : Verdict.CAUTION,
+                Basis.COMMON_PRACTICE,
+                "a switch or breaker in the inverter's cable",
+                "%s: %s.",
+                run.words(),
+                hand != null
+                        ? hand.listing().name() + " parts it by hand"
+                        : parted
+                                ? "its breaker parts it by hand"
+                                : "no switch parts it by hand; the fuse must be pulled, with all loads off");
+    }
+
     static boolean parts(BatterySwitch hand, Run run) {
         return hand.ratedA() >= run.amps().design() && hand.mostDcV() >= run.mostV();
     }
