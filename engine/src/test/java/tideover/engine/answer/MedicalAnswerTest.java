@@ -102,7 +102,7 @@ class MedicalAnswerTest {
     void otherYearsMustNotEndItEither() {
         WeatherSource drawn = new WeatherSource.Generated(Invented.PLACE, climate());
         Options kindYear = new Options(7, 1, 6, 2, 1);
-        Rig rig = new Invented(11).rig(1600, 2, 12);
+        Rig rig = new Invented(11).rig(1675, 2, 12);
         assertThat(Advisor.prove(question(null, 0.95, null, drawn), rig, kindYear, Progress.SILENT)
                         .meets())
                 .isTrue();
