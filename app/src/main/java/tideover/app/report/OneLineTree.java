@@ -98,7 +98,7 @@ final class OneLineTree {
     private String by(OneLine.Edge edge) {
         WiredRun wired = edge.run();
         if (wired == null) {
-            return "own cord";
+            return kindOf(edge.to()) == OneLine.Kind.LOAD ? "own cord" : "own plug";
         }
         String conductor = wired.conductor() instanceof Cord
                 ? "cord " + wired.size().words()
@@ -112,6 +112,11 @@ final class OneLineTree {
                 ? by
                 : by + ", " + PlainNumber.of(protection.ratedA()) + " A "
                         + (protection.isBreaker() ? "breaker" : "fuse");
+    }
+
+    private OneLine.@Nullable Kind kindOf(String id) {
+        OneLine.Node node = nodes.get(id);
+        return node == null ? null : node.kind();
     }
 
     private int number(WiredRun wired) {

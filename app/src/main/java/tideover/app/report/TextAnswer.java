@@ -284,9 +284,9 @@ public final class TextAnswer {
 
     private void shortlist(Shortlist list) {
         if (!list.byRoute().isEmpty()) {
-            heading("By the way of building: the cheapest of each that meets the target");
-            boolean counted = !answer.question().smallParts().isEmpty();
-            rows(RouteTable.of(list.byRoute(), answer.question().currency(), counted));
+            Table ways = RouteTable.of(answer.question(), list.byRoute());
+            heading(ways.caption());
+            rows(ways);
         }
         if (!list.nearTies().isEmpty()) {
             heading("Others within a tenth of that price (on the first weather years; prove confirms)");

@@ -61,7 +61,7 @@ final class WireSchedule {
             Run run = wired.run();
             table.row(
                     String.valueOf(number(schedule.runs, wired)),
-                    words(schedule.rig, run) + (run.count() > 1 ? ", " + run.count() + " alike" : ""),
+                    words(build, run) + (run.count() > 1 ? ", " + run.count() + " alike" : ""),
                     conductor(wired),
                     PlainNumber.of(eachM(wired)),
                     tenths(run.amps().lasting()),
@@ -74,13 +74,15 @@ final class WireSchedule {
         return table.done();
     }
 
-    /** From where to where; what begins at the battery begins at the bars where there is more than one row. */
-    static String words(Rig rig, Run run) {
-        boolean atBars = rig.storeRows() > 1
-                && run.kind().fused()
-                && run.kind() != Run.Kind.LINK
-                && run.kind() != Run.Kind.SERIES;
+    /** From where to where; what begins at the battery begins at the bars where there are any. */
+    static String words(Build build, Run run) {
+        boolean atBars =
+                hasBars(build) && run.kind().fused() && run.kind() != Run.Kind.LINK && run.kind() != Run.Kind.SERIES;
         return atBars ? "bars to " + run.kind().to() : run.words();
+    }
+
+    private static boolean hasBars(Build build) {
+        return build.circuit().of(Run.Kind.LINK) != null;
     }
 
     /** Such as "2 x 6 AWG copper, 90 degC": how many, of what, and how hot its insulation may get. */
@@ -146,7 +148,7 @@ final class WireSchedule {
         if (wired.run().kind() == Run.Kind.LINK) {
             return wired.run().count() + " x " + words + ", within 18 cm of each battery's plus";
         }
-        return words + ", within 18 cm of the " + (rig.storeRows() > 1 ? "plus bar" : "battery's plus");
+        return words + ", within 18 cm of the " + (hasBars(build) ? "plus bar" : "battery's plus");
     }
 
     /** Of standard sizes nothing is known but what they must do. */
@@ -188,19 +190,16 @@ final class WireSchedule {
         List<String> words = new ArrayList<>();
         for (WiredRun wired : runs) {
             String why = switch (wired.run().kind()) {
-                case SERIES ->
-                    build.rig().storeRows() > 1
-                            ? "the fuse of its row guards it"
-                            : "the fuses at the battery's plus guard it";
-                case ENGINE -> "the engine's own outlet guards it";
-                case CORD -> "what its outlet has guards it";
+                case SERIES -> "the fuse of its row guards it";
+                case ENGINE -> "its cord is chosen for the charger, so nothing else goes on it";
+                case CORD -> "its cord is chosen for this load, so nothing else goes on it";
                 default -> "";
             };
             if (!why.isEmpty()) {
-                words.add("run " + number(runs, wired) + " (" + why + ")");
+                words.add("Run " + number(runs, wired) + " has none of its own: " + why + ".");
             }
         }
-        return words.isEmpty() ? "" : "Nothing of their own have " + String.join(", ", words) + ".";
+        return String.join(" ", words);
     }
 
     private static String tenths(double figure) {

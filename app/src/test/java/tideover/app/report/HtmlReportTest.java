@@ -257,7 +257,7 @@ class HtmlReportTest {
         return all;
     }
 
-    private static Document parsed(String page) {
+    static Document parsed(String page) {
         try {
             return DocumentBuilderFactory.newInstance()
                     .newDocumentBuilder()
