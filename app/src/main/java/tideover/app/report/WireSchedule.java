@@ -139,7 +139,7 @@ final class WireSchedule {
     private String protection(WiredRun wired) {
         Protection protection = wired.protection();
         if (protection == null) {
-            return "none: what the panels give the leads bear";
+            return "none: the leads bear all that the panels give";
         }
         String words = protection.words();
         if (wired.run().kind() == Run.Kind.PANELS) {
@@ -159,8 +159,8 @@ final class WireSchedule {
         if (!build.counted()) {
             return "buy one that can";
         }
-        return PlainNumber.of(protection.mostDcV()) + " V, "
-                + String.format(Locale.ROOT, "%,.0f A", protection.interruptingA());
+        return PlainNumber.of(protection.mostDcV()) + "\u00a0V, "
+                + String.format(Locale.ROOT, "%,.0f\u00a0A", protection.interruptingA());
     }
 
     private String byHand(WiredRun wired) {

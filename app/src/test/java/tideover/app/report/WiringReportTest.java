@@ -108,8 +108,8 @@ class WiringReportTest {
                     3  2 x 80 A fuse, class T,    14.6        4,600 A  125 V, 20,000 A  the fuse, with all off
                        within 18 cm of each
                        battery's plus
-                    4  none: what the panels      24.3  limits itself                   the plugs, once the
-                       give the leads bear                                              panels are covered
+                    4  none: the leads bear all   24.3  limits itself                   the plugs, once the
+                       that the panels give                                             panels are covered
                   A fuse or breaker sits within 18 cm (7 in) of the plus that it guards: boat practice, from
                   memory; check the edition in force. What it must part is the highest volts there and about
                   what flows when the poles touch (NFPA 70 110.9; check the edition in force). Run 5 has none of
@@ -187,8 +187,9 @@ class WiringReportTest {
                     2  25 A fuse, for direct     14.6        4,600 A  buy one that can  the fuse, with all off
                        current, within 18 cm
                        of the battery's plus
-                    3  none: what the panels     24.3  limits itself                    the plugs, once the
-                       give the leads bear                                              panels are covered
+                    3  none: the leads bear      24.3  limits itself                    the plugs, once the
+                       all that the panels                                              panels are covered
+                       give
                   A fuse or breaker sits within 18 cm (7 in) of the plus that it guards: boat practice, from
                   memory; check the edition in force. What it must part is the highest volts there and about
                   what flows when the poles touch (NFPA 70 110.9; check the edition in force). Run 4 has none of
@@ -258,8 +259,8 @@ class WiringReportTest {
                                                     part,
                   run  protection                    V DC   fault, about  can part  parted by hand with
                   ---  ---------------------------  -----  -------------  --------  ----------------------------
-                    1  none: what the panels give    24.3  limits itself            the plugs, once the panels
-                       the leads bear                                               are covered
+                    1  none: the leads bear all      24.3  limits itself            the plugs, once the panels
+                       that the panels give                                         are covered
                   Run 2 has none of its own: its cord is chosen for this load, so nothing else goes on it.
 
                   One line
