@@ -71,7 +71,7 @@ final class JsonWiring {
         Run run = wired.run();
         node.put("number", WireSchedule.number(build.circuit().runs(), wired));
         node.put("kind", run.kind().name().toLowerCase(Locale.ROOT));
-        node.put("words", run.words());
+        node.put("words", WireSchedule.words(build, run));
         node.put("count", run.count());
         Json.number(node, "one_way_m", run.oneWayM());
         Json.number(node, "system_v", run.systemV());

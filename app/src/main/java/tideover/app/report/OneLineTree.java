@@ -10,7 +10,9 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.part.Cable;
 import tideover.engine.part.Cord;
+import tideover.engine.quantity.PlainNumber;
 import tideover.engine.wiring.OneLine;
+import tideover.engine.wiring.Protection;
 import tideover.engine.wiring.Run;
 import tideover.engine.wiring.WiredRun;
 
@@ -96,7 +98,7 @@ final class OneLineTree {
     private String by(OneLine.Edge edge) {
         WiredRun wired = edge.run();
         if (wired == null) {
-            return "own cord";
+            return kindOf(edge.to()) == OneLine.Kind.LOAD ? "own cord" : "own plug";
         }
         String conductor = wired.conductor() instanceof Cord
                 ? "cord " + wired.size().words()
@@ -105,7 +107,16 @@ final class OneLineTree {
                         : "leads " + wired.size().words();
         String each = wired.run().kind() == Run.Kind.LINK ? "each " : "";
         String by = "run " + number(wired) + ", " + each + conductor;
-        return wired.protection() == null ? by : by + ", " + wired.protection().words();
+        Protection protection = wired.protection();
+        return protection == null
+                ? by
+                : by + ", " + PlainNumber.of(protection.ratedA()) + " A "
+                        + (protection.isBreaker() ? "breaker" : "fuse");
+    }
+
+    private OneLine.@Nullable Kind kindOf(String id) {
+        OneLine.Node node = nodes.get(id);
+        return node == null ? null : node.kind();
     }
 
     private int number(WiredRun wired) {

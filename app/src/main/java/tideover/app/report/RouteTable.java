@@ -2,6 +2,7 @@ package tideover.app.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import tideover.engine.answer.Question;
 import tideover.engine.rig.Route;
 import tideover.engine.search.Rated;
 
@@ -9,13 +10,13 @@ import tideover.engine.search.Rated;
 final class RouteTable {
     private RouteTable() {}
 
-    /**
-     * @param byRoute at most one of each way of building
-     * @param counted whether small parts and tools have prices of their own; else an allowance stands for both
-     */
-    static Table of(List<Rated> byRoute, String currency, boolean counted) {
+    /** @param byRoute at most one of each way of building; one that misses the target says so */
+    static Table of(Question question, List<Rated> byRoute) {
+        boolean counted = !question.smallParts().isEmpty();
         boolean joined = byRoute.stream().anyMatch(one -> one.price().hardWiredCents() > 0);
-        Table.Builder table = Table.titled("By the way of building, prices in " + currency)
+        Table.Builder table = Table.titled(
+                        "By the way of building, the cheapest of each that meets the target, prices in "
+                                + question.currency())
                 .words("way of building")
                 .figures("no.")
                 .figures("main parts");
@@ -42,7 +43,10 @@ final class RouteTable {
                 table.row(none.toArray(new String[0]));
                 continue;
             }
-            table.row(cells(one, counted, joined).toArray(new String[0]));
+            List<String> cells = cells(one, counted, joined);
+            boolean misses = one.share() < question.asked().targetShare();
+            cells.add(one.rig().words() + (misses ? "; nearest found, misses the target" : ""));
+            table.row(cells.toArray(new String[0]));
         }
         return table.done();
     }
@@ -61,7 +65,6 @@ final class RouteTable {
         }
         cells.add(PriceWords.bare(one.price().totalCents()));
         cells.add(Words.percent(one.share()));
-        cells.add(one.rig().words());
         return cells;
     }
 }

@@ -26,6 +26,7 @@ final class RuleWords {
             case "plug-amps" -> "the panels give more than the plugs carry";
             case "string-fuse" -> "strings of panels side by side without the fuses that they need";
             case "panel-switch" -> "nothing parts the panels' volts by hand";
+            case "battery-switch" -> "nothing parts the inverter by hand";
             case "cord-amps" -> "a load takes more than its cord carries";
             case "links-alike" -> "links between batteries are not alike";
             case "not-priced" -> "small parts are needed that the list does not have";

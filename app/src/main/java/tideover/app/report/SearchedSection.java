@@ -7,7 +7,6 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.answer.Answer;
 import tideover.engine.answer.ProvenRig;
-import tideover.engine.answer.Question;
 import tideover.engine.search.Rated;
 import tideover.engine.search.Shortlist;
 
@@ -26,14 +25,8 @@ final class SearchedSection {
     static Page.Searched of(Answer answer, Shortlist list) {
         SearchedSection section = new SearchedSection(answer, list);
         List<Rated> front = list.front();
-        Question question = answer.question();
         return new Page.Searched(
-                list.byRoute().isEmpty()
-                        ? null
-                        : RouteTable.of(
-                                list.byRoute(),
-                                question.currency(),
-                                !question.smallParts().isEmpty()),
+                list.byRoute().isEmpty() ? null : RouteTable.of(answer.question(), list.byRoute()),
                 section.rated("Others within a tenth of that price", list.nearTies(), MOST_ROWS),
                 section.littleMore(),
                 front.isEmpty()

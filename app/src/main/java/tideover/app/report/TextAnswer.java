@@ -186,29 +186,22 @@ public final class TextAnswer {
                         rig.rig().massKg(),
                         rig.proof().figures().capacityWh(),
                         rig.proof().figures().arrayRatedW()));
+        Table.Builder table = Table.titled("").figures("").words("").figures("").words("");
         for (Chosen chosen : rig.rig().chosen()) {
             Listing listing = chosen.part().listing();
             String condition = listing.condition() == Condition.NEW
                     ? ""
                     : ", " + listing.condition().name().toLowerCase(Locale.ROOT);
-            line(String.format(
-                    Locale.ROOT,
-                    "  %2d  %-50s %12s  %s, price of %s%s",
-                    chosen.count(),
+            table.row(
+                    String.valueOf(chosen.count()),
                     listing.name(),
                     Words.money(chosen.count() * listing.priceCents(), question.currency()),
-                    listing.id(),
-                    listing.pricedOn(),
-                    condition));
+                    listing.id() + ", price of " + listing.pricedOn() + condition);
         }
         for (PriceWords.Line sum : PriceWords.besideMainParts(rig)) {
-            line(String.format(
-                    Locale.ROOT,
-                    "      %-50s %12s  %s",
-                    sum.what(),
-                    Words.money(sum.cents(), question.currency()),
-                    sum.from()));
+            table.row("", sum.what(), Words.money(sum.cents(), question.currency()), sum.from());
         }
+        TextTable.bare(table.done(), WIDTH - 4).forEach(row -> line("    " + row));
         wrapped("  ", PriceWords.split(rig, question.currency()));
         if (rig.rig().store() instanceof RatedStore store) {
             wrapped("  Battery: ", BatteryWords.what(store) + "; " + BatteryWords.warmth(store, rig.proof()) + ".");
@@ -291,9 +284,9 @@ public final class TextAnswer {
 
     private void shortlist(Shortlist list) {
         if (!list.byRoute().isEmpty()) {
-            heading("By the way of building: the cheapest of each that meets the target");
-            boolean counted = !answer.question().smallParts().isEmpty();
-            rows(RouteTable.of(list.byRoute(), answer.question().currency(), counted));
+            Table ways = RouteTable.of(answer.question(), list.byRoute());
+            heading(ways.caption());
+            rows(ways);
         }
         if (!list.nearTies().isEmpty()) {
             heading("Others within a tenth of that price (on the first weather years; prove confirms)");
@@ -314,8 +307,9 @@ public final class TextAnswer {
         heading("Why not the others (one rig may fall to several rules)");
         line(String.format(Locale.ROOT, "  %,9d rigs can be put together from these parts", list.looked()));
         for (Map.Entry<String, Integer> rule : list.rejected().entrySet()) {
-            line(String.format(
-                    Locale.ROOT, "  %,9d fell to %s: %s", rule.getValue(), rule.getKey(), Words.rule(rule.getKey())));
+            wrapped(
+                    String.format(Locale.ROOT, "  %,9d fell to ", rule.getValue()),
+                    rule.getKey() + ": " + Words.rule(rule.getKey()));
         }
         if (list.overBudget() > 0) {
             line(String.format(Locale.ROOT, "  %,9d kept every rule and cost more than the budget", list.overBudget()));

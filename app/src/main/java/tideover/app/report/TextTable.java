@@ -27,10 +27,21 @@ final class TextTable {
         List<String> heads = table.columns().stream().map(Table.Column::head).toList();
         text.write(lines, heads, true);
         lines.add(text.rule());
-        for (Table.Row row : table.rows()) {
-            text.write(lines, row.cells(), false);
-        }
+        text.rows(lines);
         return lines;
+    }
+
+    /** Without the heading, for what speaks for itself. */
+    static List<String> bare(Table table, int width) {
+        List<String> lines = new ArrayList<>();
+        new TextTable(table, width).rows(lines);
+        return lines;
+    }
+
+    private void rows(List<String> lines) {
+        for (Table.Row row : table.rows()) {
+            write(lines, row.cells(), false);
+        }
     }
 
     private int[] widths(int width) {

@@ -61,7 +61,7 @@ final class WireSchedule {
             Run run = wired.run();
             table.row(
                     String.valueOf(number(schedule.runs, wired)),
-                    run.words() + (run.count() > 1 ? ", " + run.count() + " alike" : ""),
+                    words(build, run) + (run.count() > 1 ? ", " + run.count() + " alike" : ""),
                     conductor(wired),
                     PlainNumber.of(eachM(wired)),
                     tenths(run.amps().lasting()),
@@ -72,6 +72,17 @@ final class WireSchedule {
                     small(1000 * wired.ohm()));
         }
         return table.done();
+    }
+
+    /** From where to where; what begins at the battery begins at the bars where there are any. */
+    static String words(Build build, Run run) {
+        boolean atBars =
+                hasBars(build) && run.kind().fused() && run.kind() != Run.Kind.LINK && run.kind() != Run.Kind.SERIES;
+        return atBars ? "bars to " + run.kind().to() : run.words();
+    }
+
+    private static boolean hasBars(Build build) {
+        return build.circuit().of(Run.Kind.LINK) != null;
     }
 
     /** Such as "2 x 6 AWG copper, 90 degC": how many, of what, and how hot its insulation may get. */
@@ -128,7 +139,7 @@ final class WireSchedule {
     private String protection(WiredRun wired) {
         Protection protection = wired.protection();
         if (protection == null) {
-            return "none: what the panels give the leads bear";
+            return "none: the leads bear all that the panels give";
         }
         String words = protection.words();
         if (wired.run().kind() == Run.Kind.PANELS) {
@@ -137,7 +148,7 @@ final class WireSchedule {
         if (wired.run().kind() == Run.Kind.LINK) {
             return wired.run().count() + " x " + words + ", within 18 cm of each battery's plus";
         }
-        return words + ", within 18 cm of the " + (rig.storeRows() > 1 ? "plus bar" : "battery's plus");
+        return words + ", within 18 cm of the " + (hasBars(build) ? "plus bar" : "battery's plus");
     }
 
     /** Of standard sizes nothing is known but what they must do. */
@@ -148,8 +159,8 @@ final class WireSchedule {
         if (!build.counted()) {
             return "buy one that can";
         }
-        return PlainNumber.of(protection.mostDcV()) + " V, "
-                + String.format(Locale.ROOT, "%,.0f A", protection.interruptingA());
+        return PlainNumber.of(protection.mostDcV()) + "\u00a0V, "
+                + String.format(Locale.ROOT, "%,.0f\u00a0A", protection.interruptingA());
     }
 
     private String byHand(WiredRun wired) {
@@ -179,19 +190,16 @@ final class WireSchedule {
         List<String> words = new ArrayList<>();
         for (WiredRun wired : runs) {
             String why = switch (wired.run().kind()) {
-                case SERIES ->
-                    build.rig().storeRows() > 1
-                            ? "the fuse of its row guards it"
-                            : "the fuses at the battery's plus guard it";
-                case ENGINE -> "the engine's own outlet guards it";
-                case CORD -> "what its outlet has guards it";
+                case SERIES -> "the fuse of its row guards it";
+                case ENGINE -> "its cord is chosen for the charger, so nothing else goes on it";
+                case CORD -> "its cord is chosen for this load, so nothing else goes on it";
                 default -> "";
             };
             if (!why.isEmpty()) {
-                words.add("run " + number(runs, wired) + " (" + why + ")");
+                words.add("Run " + number(runs, wired) + " has none of its own: " + why + ".");
             }
         }
-        return words.isEmpty() ? "" : "Nothing of their own have " + String.join(", ", words) + ".";
+        return String.join(" ", words);
     }
 
     private static String tenths(double figure) {

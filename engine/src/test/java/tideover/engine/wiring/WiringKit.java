@@ -56,7 +56,7 @@ import tideover.engine.why.Stated;
 import tideover.engine.why.Verdict;
 
 /** Invented small parts in every gauge and kind, and a rig to wire with them, so that a test spoils the one thing it is about. */
-final class WiringKit {
+public final class WiringKit {
     static final String STRIP = "strip";
     static final String CLASS_T = "class T";
     static final String CYLINDER = "cylinder 10x38";
@@ -115,7 +115,7 @@ final class WiringKit {
      * Cable and lugs from 14 AWG to 4/0; fuses of each format with holders; breakers for direct current either way; leads,
      * forks and cords; a switch, bars, fittings and tools. Each thicker or stronger one costs more, and nothing comes in packs.
      */
-    static List<SmallPart> full() {
+    public static List<SmallPart> full() {
         List<SmallPart> all = new ArrayList<>();
         for (ConductorSize size : ConductorSize.gauges()) {
             if (size.areaMm2() < 2) {
@@ -252,7 +252,7 @@ final class WiringKit {
         return new Chosen(part, 1);
     }
 
-    static Rig rig(int batteries, int panels) {
+    public static Rig rig(int batteries, int panels) {
         List<Chosen> chosen = new ArrayList<>(
                 List.of(new Chosen(battery(), batteries), one(inverter(1000, 12)), one(controller(20, 120))));
         if (panels > 0) {
@@ -263,7 +263,7 @@ final class WiringKit {
 
     // Loads.
 
-    static Load lamp(String name, double watts) {
+    public static Load lamp(String name, double watts) {
         return new SteadyLoad(name, Invented.MAINS, watts, true, new Need.AlwaysOn(), RoomKind.INDOORS);
     }
 
@@ -301,7 +301,7 @@ final class WiringKit {
         return new Laying(8, .5, .5, .5, 1, 8, .3, .3, degC, 2, Map.of());
     }
 
-    static Laying corded(String load, double metres) {
+    public static Laying corded(String load, double metres) {
         return new Laying(8, .5, .5, .5, 1, 8, .3, .3, 40, 2, Map.of(load, metres));
     }
 
