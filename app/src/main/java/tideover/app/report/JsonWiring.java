@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import tideover.engine.load.Load;
 import tideover.engine.part.Cable;
 import tideover.engine.part.SmallPart;
+import tideover.engine.search.OfRoute;
 import tideover.engine.search.Rated;
 import tideover.engine.wiring.Build;
 import tideover.engine.wiring.OneLine;
@@ -23,10 +24,12 @@ final class JsonWiring {
     private JsonWiring() {}
 
     /** The cheapest of each way of building, with what its price is made of. */
-    static ArrayNode byRoute(List<Rated> cheapest, boolean counted) {
+    static ArrayNode byRoute(List<OfRoute> ways, boolean counted) {
         ArrayNode all = JsonNodeFactory.instance.arrayNode();
-        for (Rated rated : cheapest) {
+        for (OfRoute way : ways) {
+            Rated rated = way.rated();
             ObjectNode one = all.addObject();
+            one.put("meets_target", way.meets());
             one.put("way", rated.rig().route().name().toLowerCase(Locale.ROOT));
             one.put("parts_cents", rated.price().partsCents());
             price(one, rated.price(), counted);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import tideover.engine.answer.Question;
 import tideover.engine.rig.Route;
+import tideover.engine.search.OfRoute;
 import tideover.engine.search.Rated;
 
 /** The cheapest rig of each way of building, side by side. */
@@ -11,9 +12,9 @@ final class RouteTable {
     private RouteTable() {}
 
     /** @param byRoute at most one of each way of building; one that misses the target says so */
-    static Table of(Question question, List<Rated> byRoute) {
+    static Table of(Question question, List<OfRoute> byRoute) {
         boolean counted = !question.smallParts().isEmpty();
-        boolean joined = byRoute.stream().anyMatch(one -> one.price().hardWiredCents() > 0);
+        boolean joined = byRoute.stream().anyMatch(one -> one.rated().price().hardWiredCents() > 0);
         Table.Builder table = Table.titled(
                         "By the way of building, the cheapest of each that meets the target, prices in "
                                 + question.currency())
@@ -30,11 +31,11 @@ final class RouteTable {
         }
         table.figures("in all").figures("of\u00a0100").words("rig");
         for (Route route : Route.values()) {
-            Rated one = byRoute.stream()
-                    .filter(rated -> rated.rig().route() == route)
+            OfRoute way = byRoute.stream()
+                    .filter(one -> one.rated().rig().route() == route)
                     .findFirst()
                     .orElse(null);
-            if (one == null) {
+            if (way == null) {
                 List<String> none = new ArrayList<>(List.of(route.words(), ""));
                 for (int i = 0; i < (counted ? 3 : 2) + (joined ? 1 : 0); i++) {
                     none.add("");
@@ -43,9 +44,8 @@ final class RouteTable {
                 table.row(none.toArray(new String[0]));
                 continue;
             }
-            List<String> cells = cells(one, counted, joined);
-            boolean misses = one.share() < question.asked().targetShare();
-            cells.add(one.rig().words() + (misses ? "; nearest found, misses the target" : ""));
+            List<String> cells = cells(way.rated(), counted, joined);
+            cells.add(way.rated().rig().words() + (way.meets() ? "" : "; nearest found, misses the target"));
             table.row(cells.toArray(new String[0]));
         }
         return table.done();

@@ -35,6 +35,7 @@ import tideover.engine.rig.Chosen;
 import tideover.engine.rig.Rig;
 import tideover.engine.rig.Route;
 import tideover.engine.search.Grammar;
+import tideover.engine.search.OfRoute;
 import tideover.engine.search.Rated;
 import tideover.engine.site.RoomKind;
 import tideover.engine.site.WeatherSource;
@@ -453,15 +454,17 @@ class WiringReportTest {
     void theWaysOfBuildingStandSideBySide() {
         Question question = COUNTED.question();
         Rig rig = WiringKit.rig(1, 1);
-        Table met = RouteTable.of(question, List.of(new Rated(7, rig, new Price(100_00, 20_00, 3_00, 0), .95)));
+        Table met = RouteTable.of(
+                question, List.of(new OfRoute(new Rated(7, rig, new Price(100_00, 20_00, 3_00, 0), .95), true)));
         assertThat(met.rows())
                 .extracting(row -> row.cells().get(0))
                 .containsExactly(Route.READY_BOX.words(), Route.ENCLOSURE.words(), Route.SEPARATE_PARTS.words());
         assertThat(met.rows().get(2).cells())
                 .containsExactly("separate parts", "7", "100.00", "20.00", "3.00", "123.00", "95.0", rig.words());
         assertThat(met.rows().get(0).cells().get(7)).startsWith("none was found");
-        Table missed =
-                RouteTable.of(ALLOWED.question(), List.of(new Rated(7, rig, new Price(100_00, 20_00, 0, 350_00), .5)));
+        Table missed = RouteTable.of(
+                ALLOWED.question(),
+                List.of(new OfRoute(new Rated(7, rig, new Price(100_00, 20_00, 0, 350_00), .5), false)));
         assertThat(missed.rows().get(2).cells())
                 .containsExactly(
                         "separate parts",

@@ -195,7 +195,7 @@ public final class Search {
                 next = round(next);
                 progress.at((double) next / share.length);
             }
-            List<Rated> byRoute = byRoute();
+            List<OfRoute> byRoute = byRoute();
             int screened = (int) IntStream.range(0, share.length)
                     .filter(index -> isExact(index) && !Double.isNaN(share[index]))
                     .count();
@@ -431,17 +431,18 @@ public final class Search {
         }
 
         /** For each way of building the cheapest that meets the target; where none does, the nearest to it. */
-        private List<Rated> byRoute() {
-            List<Rated> cheapest = new ArrayList<>();
+        private List<OfRoute> byRoute() {
+            List<OfRoute> ways = new ArrayList<>();
             for (Route route : Route.values()) {
                 Rated found = winner != null && winner.rig().route() == route ? winner : cheapestOf(route);
-                found = found == null ? nearestOf(route) : found;
+                Rated nearest = found == null ? nearestOf(route) : null;
                 if (found != null) {
-                    cheapest.add(found);
+                    ways.add(new OfRoute(found, true));
+                } else if (nearest != null) {
+                    ways.add(new OfRoute(nearest, false));
                 }
             }
-            cheapest.sort(Comparator.comparingInt(Rated::number));
-            return cheapest;
+            return ways;
         }
 
         /** Dearer than the winner, if there is one at all: what is cheaper and holds would be the winner. */

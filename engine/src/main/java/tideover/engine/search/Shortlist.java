@@ -35,7 +35,7 @@ public record Shortlist(
         List<Rated> unconfirmed,
         List<Rated> front,
         List<Rated> misses,
-        List<Rated> byRoute,
+        List<OfRoute> byRoute,
         int looked,
         int kept,
         int ruledOut,
