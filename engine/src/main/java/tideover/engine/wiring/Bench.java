@@ -202,7 +202,10 @@ public final class Bench {
         return new Rig.Leads(leadOhm(rig, runs), sunLoss);
     }
 
-    /** On the way to what draws most: the links to the bars side by side, those in a row, then the run itself. */
+    /**
+     * On the way to what draws most: the links to the bars side by side, those in a row, then the run itself. What an
+     * enclosure brings is not known and counts as is usual, unless another run has more.
+     */
     private static double leadOhm(Rig rig, List<WiredRun> runs) {
         if (rig.route() == Route.READY_BOX || runs.isEmpty()) {
             return rig.leadOhm();
@@ -217,7 +220,8 @@ public final class Bench {
                 default -> {}
             }
         }
-        return ohm + (drawn == null ? 0 : drawn.ohm());
+        double drawnOhm = drawn == null ? 0 : drawn.ohm();
+        return ohm + (Runs.bringsLeads(rig) ? Math.max(drawnOhm, rig.route().guessedLeadOhm()) : drawnOhm);
     }
 
     private static boolean drawsMore(WiredRun one, @Nullable WiredRun other) {

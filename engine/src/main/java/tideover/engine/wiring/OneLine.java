@@ -53,7 +53,7 @@ public record OneLine(List<Node> nodes, List<Edge> edges) {
      * One pair of conductors.
      *
      * @param from id of the node at the end where protection sits
-     * @param run  null for what needs no cable of its own: a load on its own cord
+     * @param run  null for what brings its cable: a load, the charger of a box, an enclosure with leads
      */
     public record Edge(String from, String to, @Nullable WiredRun run) {}
 
@@ -63,6 +63,7 @@ public record OneLine(List<Node> nodes, List<Edge> edges) {
         drawing.parts();
         drawing.runs();
         drawing.chargerOfBox();
+        drawing.leadsOfEnclosure();
         drawing.loads(loads);
         return new OneLine(new ArrayList<>(drawing.nodes.values()), drawing.edges);
     }
@@ -162,6 +163,13 @@ public record OneLine(List<Node> nodes, List<Edge> edges) {
         void chargerOfBox() {
             if (nodes.containsKey("box") && nodes.containsKey("charger")) {
                 edges.add(new Edge("charger", "box", null));
+            }
+        }
+
+        /** An enclosure that brings its leads needs no run of its own. */
+        void leadsOfEnclosure() {
+            if (nodes.containsKey("enclosure") && Runs.bringsLeads(rig)) {
+                edges.add(new Edge(source, "enclosure", null));
             }
         }
 

@@ -65,6 +65,13 @@ final class Runs {
         return rig.route() == Route.READY_BOX ? List.of() : new Runs(rig, laying, loads).atBattery();
     }
 
+    /** Whether its enclosure comes with leads for the battery and a fuse in them. */
+    static boolean bringsLeads(Rig rig) {
+        return rig.chosen().stream()
+                .anyMatch(one -> one.part() instanceof Enclosure enclosure
+                        && enclosure.housing().bringsLeads() == Stated.YES);
+    }
+
     private static double mostV(Rig rig) {
         if (rig.store() instanceof RatedStore bank) {
             CellTraits traits = bank.chemistry().traits();
@@ -76,7 +83,7 @@ final class Runs {
     private List<Run> atBattery() {
         List<Run> runs = new ArrayList<>();
         Enclosure enclosure = chosen(Enclosure.class);
-        if (enclosure != null && enclosure.housing().bringsLeads() != Stated.YES) {
+        if (enclosure != null && !bringsLeads(rig)) {
             double drawnA = inverterA(enclosure.inverter()) + outletsA(enclosure.outlets());
             add(runs, Run.Kind.MAIN, laying.inverterM(), Math.max(drawnA, controllerA(enclosure.controller())), true);
         }

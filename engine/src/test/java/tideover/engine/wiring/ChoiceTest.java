@@ -10,6 +10,8 @@ import static tideover.engine.wiring.WiringKit.without;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import tideover.engine.Invented;
 import tideover.engine.part.Breaker;
 import tideover.engine.part.ChargeController;
@@ -21,6 +23,7 @@ import tideover.engine.part.Fuse;
 import tideover.engine.part.Lug;
 import tideover.engine.part.PanelLead;
 import tideover.engine.part.SmallPart;
+import tideover.engine.part.Tool;
 import tideover.engine.rig.Chosen;
 import tideover.engine.rig.Rig;
 import tideover.engine.why.Stated;
@@ -39,7 +42,7 @@ class ChoiceTest {
     /** A fuse with its switch takes two lugs of 2.87 more than a breaker. */
     @Test
     void lugsOfASwitchCount() {
-        double fuseCents = 2 * 1800 + 2500 + 2500;
+        double fuseCents = 1800 + 2500 + 2500;
         Breaker dearer = WiringKit.breaker("dearer", 150, 60, Stated.NO, Math.round(fuseCents + 500));
         Breaker tooDear = WiringKit.breaker("too dear", 150, 60, Stated.NO, Math.round(fuseCents + 600));
         assertThat(protection(dearer)).isEqualTo(dearer);
@@ -69,6 +72,69 @@ class ChoiceTest {
         assertThat(wire(stock, LAYING, RIG).partsList().lines())
                 .contains(new PartsList.Line(shelf, 10, 10), new PartsList.Line(piece, 2, 2))
                 .noneMatch(line -> line.part().equals(hundred));
+    }
+
+    /** One on the shelf where one is wanted is used, without a spare; with a second, that is the spare. */
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3})
+    void ownedFusesNeedNoSpareToBeUsed(int atHand) {
+        Fuse shelf = owned(150, atHand);
+        PartsList list = wire(with(full(), shelf), LAYING, RIG).partsList();
+        int listed = Math.min(2, atHand);
+        assertThat(list.lines()).contains(new PartsList.Line(shelf, listed, listed));
+        assertThat(list.lines()).noneMatch(line -> line.part().listing().id().equals("T 150"));
+    }
+
+    /** Three rows take three; two on the shelf are too few. 106.4 A x 1.25 / 3 are 44.3 A: of 50 A each. */
+    @ParameterizedTest
+    @ValueSource(ints = {2, 3, 4})
+    void everyRowHasAFuseOfOneKind(int atHand) {
+        Rig three = WiringKit.rig(new Chosen(WiringKit.battery(), 3), one(WiringKit.inverter(1000, 12)));
+        Fuse shelf = owned(50, atHand);
+        Build build = wire(with(full(), shelf), LAYING, three);
+        WiredRun link = build.circuit().of(Run.Kind.LINK);
+        Fuse taken = (Fuse) link.protection().device();
+        assertThat(taken.equals(shelf)).isEqualTo(atHand >= 3);
+        assertThat(link.needs()).containsEntry(taken, 3.0);
+        int listed = atHand == 3 ? 3 : 4;
+        assertThat(build.partsList().lines()).contains(new PartsList.Line(taken, listed, listed));
+    }
+
+    private static Fuse owned(double ratedA, int atHand) {
+        return new Fuse(
+                WiringKit.listing("shelf", 0, Condition.OWNED, atHand), WiringKit.CLASS_T, ratedA, 125, 20_000, 1);
+    }
+
+    /** Runs that share a kind of fuse share its spare. */
+    @Test
+    void oneSpareForEachKind() {
+        Rig twice = WiringKit.rig(
+                one(WiringKit.battery()),
+                one(WiringKit.controller(20, 120)),
+                one(new tideover.engine.part.Charger(
+                        Invented.listing("G", 100, 1), 20, 12, 15, .9, java.util.Set.of())));
+        Build build = wire(full(), LAYING, twice);
+        assertThat(build.circuit().of(Run.Kind.CONTROLLER).protection())
+                .isEqualTo(build.circuit().of(Run.Kind.CHARGER).protection());
+        assertThat(build.partsList().lines())
+                .filteredOn(line -> line.part() instanceof Fuse)
+                .singleElement()
+                .satisfies(line -> assertThat(line.needed()).isEqualTo(3));
+    }
+
+    /** 10 AWG is pressed by hand, 8 AWG is not. */
+    @Test
+    void heavyLugsWantAHeavyCrimperAndATorqueWrench() {
+        assertThat(jobs(20)).contains(Tool.Job.LIGHT_CRIMPER).doesNotContain(Tool.Job.TORQUE_WRENCH);
+        assertThat(jobs(30)).contains(Tool.Job.HEAVY_CRIMPER, Tool.Job.TORQUE_WRENCH);
+    }
+
+    private static List<Tool.Job> jobs(double controllerA) {
+        Rig rig = WiringKit.rig(one(WiringKit.battery()), one(WiringKit.controller(controllerA, 1)));
+        return wire(full(), LAYING, rig).partsList().lines().stream()
+                .filter(PartsList.Line::isTool)
+                .map(line -> ((Tool) line.part()).job())
+                .toList();
     }
 
     private static Fitting shrink(String id, long cents, Condition condition, int atHand, int pieces) {

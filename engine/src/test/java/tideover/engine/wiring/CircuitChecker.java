@@ -37,6 +37,9 @@ import tideover.engine.part.Tool;
 import tideover.engine.rig.Chosen;
 import tideover.engine.rig.Rig;
 import tideover.engine.rig.Route;
+import tideover.engine.rig.StartChain;
+import tideover.engine.rig.StartEvent;
+import tideover.engine.why.Finding;
 import tideover.engine.why.Stated;
 import tideover.engine.why.Verdict;
 
@@ -78,7 +81,7 @@ final class CircuitChecker {
         checker.nothingForgotten();
         checker.graph();
         checker.partsList();
-        checker.leadOhm();
+        checker.leads();
         return checker.faults;
     }
 
@@ -141,7 +144,9 @@ final class CircuitChecker {
             Part part = chosen.part();
             if (part instanceof Enclosure box) {
                 double drawn = (box.inverter() == null ? 0 : inverterA(box.inverter())) + outletsA(box.outlets());
-                amps.put(Run.Kind.MAIN, Math.max(drawn, controllerA(box.controller())));
+                if (!bringsLeads()) {
+                    amps.put(Run.Kind.MAIN, Math.max(drawn, controllerA(box.controller())));
+                }
                 out += drawn;
                 in += controllerA(box.controller());
             }
@@ -164,7 +169,7 @@ final class CircuitChecker {
                 out += outletsA(sockets.outlets());
             }
         }
-        if (rows() > 1) {
+        if (batteries() > 1) {
             amps.put(Run.Kind.LINK, Math.max(in, out) / rows());
         }
         if (rig.storesInSeries() > 1) {
@@ -172,6 +177,31 @@ final class CircuitChecker {
         }
         amps.values().removeIf(value -> value == 0);
         return amps;
+    }
+
+    private boolean bringsLeads() {
+        return rig.chosen().stream()
+                .anyMatch(one ->
+                        one.part() instanceof Enclosure box && box.housing().bringsLeads() == Stated.YES);
+    }
+
+    /** The hardest start: all that may be drawn by alternating or direct current at once, at the lowest volts. */
+    private double momentA(Run.Kind kind) {
+        double hardestW = 0;
+        for (StartEvent event : StartChain.events(rig, loads)) {
+            hardestW = Math.max(hardestW, event.dcW());
+        }
+        boolean outletsAtController = false;
+        for (Chosen chosen : rig.chosen()) {
+            outletsAtController |=
+                    chosen.part() instanceof ChargeController controller && outletsA(controller.outlets()) > 0;
+        }
+        return switch (kind) {
+            case MAIN, INVERTER, SOCKETS -> hardestW / lowestV();
+            case CONTROLLER -> outletsAtController ? hardestW / lowestV() : 0;
+            case LINK, SERIES -> hardestW / lowestV() / rows();
+            default -> 0;
+        };
     }
 
     private int rows() {
@@ -250,6 +280,14 @@ final class CircuitChecker {
         ask(same(wired.dropV(), ohm * lastingA), "%s: drop told as %.4f V", words, wired.dropV());
         double metres = 1.1 * 2 * lengthM * alike * wired.pieces();
         ask(same(needed(wired, Cable.class), metres), "%s: %.3f m of cable are wanted", words, metres);
+        double momentA = momentA(wired.run().kind());
+        ask(same(wired.run().amps().moment(), momentA), "%s: a start takes %.1f A", words, momentA);
+        ask(same(wired.sagV(), momentA * wired.ohm()), "%s: sag told as %.4f V", words, wired.sagV());
+        ask(
+                atMost(momentA * wired.ohm(), .10 * rig.store().nominalV()),
+                "%s loses %.2f V at the start",
+                words,
+                momentA * wired.ohm());
         return ohm;
     }
 
@@ -289,6 +327,7 @@ final class CircuitChecker {
         }
         double rated = protection.ratedA();
         ask(atMost(1.25 * lasting, rated), "%s: %.1f A protect %.1f A lasting", words, rated, lasting);
+        ask(atMost(momentA(kind) / 2, rated), "%s: %.1f A protect a start of %.1f A", words, rated, momentA(kind));
         double allowed = allowedA(wired, 1.25 * lasting);
         ask(atMost(rated, allowed), "%s: %.1f A protect a wire for %.1f A", words, rated, allowed);
         ask(same(wired.allowedA(), allowed), "%s: told to bear %.1f A", words, wired.allowedA());
@@ -310,7 +349,7 @@ final class CircuitChecker {
             ask(needed(wired, Breaker.class) == alike, "%s: breakers", words);
         } else {
             FuseHolder holder = protection.holder();
-            ask(needed(wired, Fuse.class) == alike + 1, "%s: fuses and a spare", words);
+            ask(needed(wired, Fuse.class) == alike, "%s: fuses", words);
             ask(needed(wired, FuseHolder.class) == alike, "%s: holders", words);
             Fuse fuse = (Fuse) protection.device();
             ask(
@@ -318,28 +357,41 @@ final class CircuitChecker {
                     "%s: the fuse's holder",
                     words);
         }
+        parting(wired);
         if (wired.parting() instanceof BatterySwitch hand) {
+            ask(kind == Run.Kind.INVERTER && protection.holder() != null, "%s: a switch that nobody wants", words);
             ask(needed(wired, BatterySwitch.class) == 1, "%s: switches", words);
             ask(hand.ratedA() >= 1.25 * lasting * (1 - ROUNDING) && hand.mostDcV() >= mostV(), "%s: switch", words);
         }
     }
 
+    /** An inverter's cable that neither a switch nor a breaker parts is told, and nothing else is. */
+    private void parting(WiredRun wired) {
+        boolean parted = wired.parting() != null || wired.protection().device() instanceof Breaker;
+        List<Verdict> told = wired.findings().stream()
+                .filter(finding -> finding.rule().equals("battery-switch"))
+                .map(Finding::verdict)
+                .toList();
+        List<Verdict> wanted =
+                wired.run().kind() == Run.Kind.INVERTER ? List.of(parted ? Verdict.PASS : Verdict.CAUTION) : List.of();
+        ask(told.equals(wanted), "%s: told of its switch %s", wired.run().words(), told);
+    }
+
+    /** Its own fuse protects a row, at the bars; what flows by design must be borne even where none could be had. */
     private void row(WiredRun wired) {
         String words = wired.run().words();
         double lasting = lastingA().getOrDefault(Run.Kind.SERIES, Double.NaN);
-        double behindA = 0;
-        boolean whole = true;
-        for (Map.Entry<Run.Kind, Double> one : lastingA().entrySet()) {
-            WiredRun before = build.circuit().of(one.getKey());
-            boolean counts = rows() > 1 ? one.getKey() == Run.Kind.LINK : one.getKey() != Run.Kind.SERIES;
-            whole &= !counts || before != null;
-            behindA += counts && before != null && before.protection() != null
-                    ? before.protection().ratedA()
-                    : 0;
-        }
+        WiredRun link = build.circuit().of(Run.Kind.LINK);
+        ask(link != null || !complete(), "%s: no fuse protects the row", words);
+        double behindA = link == null || link.protection() == null
+                ? 1.25 * lasting
+                : Math.max(1.25 * lasting, link.protection().ratedA());
         int gaps = rows() * (rig.storesInSeries() - 1);
+        ask(wired.run().count() == gaps, "%s: there are %d", words, gaps);
+        ask(wired.protection() == null, "%s: a second fuse in the row", words);
         double allowed = allowedA(wired, 1.25 * lasting);
-        ask(!whole || atMost(behindA, allowed), "%s: %.1f A protect a wire for %.1f A", words, behindA, allowed);
+        ask(atMost(behindA, allowed), "%s: %.1f A protect a wire for %.1f A", words, behindA, allowed);
+        ask(same(wired.allowedA(), allowed), "%s: told to bear %.1f A", words, wired.allowedA());
         double ohm = cable(wired, gaps, lasting);
         lugs(wired, gaps, 2);
         ask(same(wired.ohm(), ohm + .0002), "%s: told as %.6f ohm", words, wired.ohm());
@@ -397,7 +449,7 @@ final class CircuitChecker {
             double coldV = rig.panelsInSeries() * panel.openCircuitV(coldDegC);
             ask(atMost(1.5625 * shortA, rated) && !(rated > mostFuse), "%s: string fuse of %.0f A", words, rated);
             ask(wired.protection().mostDcV() >= coldV, "%s: string fuse for %.0f V", words, coldV);
-            ask(needed(wired, Fuse.class) == strings + 1, "%s: string fuses", words);
+            ask(needed(wired, Fuse.class) == strings, "%s: string fuses", words);
             ask(needed(wired, FuseHolder.class) == strings, "%s: their holders", words);
         }
     }
@@ -461,6 +513,11 @@ final class CircuitChecker {
             ask(ids.contains(edge.from()) && ids.contains(edge.to()), "an edge from or to nowhere");
             if (edge.run() != null) {
                 drawn.merge(edge.run(), 1, Integer::sum);
+            } else {
+                boolean ownCord = edge.to().startsWith("load-");
+                boolean ownPlug = edge.from().equals("charger") && edge.to().equals("box");
+                boolean ownLeads = bringsLeads() && edge.to().equals("enclosure");
+                ask(ownCord || ownPlug || ownLeads, "%s to %s has no run", edge.from(), edge.to());
             }
         }
         for (WiredRun wired : build.circuit().runs()) {
@@ -497,6 +554,9 @@ final class CircuitChecker {
         Map<SmallPart, Double> listed = new LinkedHashMap<>();
         long cents = 0;
         long tools = 0;
+        // One fuse more of each kind, where there is one more.
+        wanted.replaceAll((part, pieces) ->
+                part instanceof Fuse fuse && pieces < fuse.listing().atHand() * fuse.perPrice() ? pieces + 1 : pieces);
         double shrinks = build.partsList().missing().getOrDefault("heat shrink", 0);
         for (PartsList.Line line : build.partsList().lines()) {
             SmallPart part = line.part();
@@ -530,6 +590,16 @@ final class CircuitChecker {
                     part.listing().id());
         }
         ask(same(shrinks, lugs), "%.0f shrinks for %.0f lugs", shrinks, lugs);
+        boolean heavy = wanted.keySet().stream()
+                .anyMatch(part -> part instanceof Lug lug && lug.size().areaMm2() > 6);
+        for (Tool.Job job : List.of(Tool.Job.HEAVY_CRIMPER, Tool.Job.TORQUE_WRENCH)) {
+            int counted = build.partsList().missing().getOrDefault(job.words(), 0);
+            for (SmallPart part : listed.keySet()) {
+                counted += part instanceof Tool tool && tool.job() == job ? 1 : 0;
+            }
+            ask(counted == (heavy ? 1 : 0), "%d of %s", counted, job.words());
+        }
+        bars(listed);
         Price price = Price.of(build, loads, NOTHING);
         if (build.counted()) {
             ask(price.smallPartsCents() == cents, "small parts cost %d", cents);
@@ -540,6 +610,36 @@ final class CircuitChecker {
             main += chosen.count() * chosen.part().listing().priceCents();
         }
         ask(price.totalCents() == main + (build.counted() ? cents + tools : 0), "the total is %d", price.totalCents());
+    }
+
+    /** Two wherever there is more than one battery, for all that flows through them. */
+    private void bars(Map<SmallPart, Double> listed) {
+        double counted = build.partsList().missing().getOrDefault("busbar", 0);
+        double allA = 1.25 * rows() * lastingA().getOrDefault(Run.Kind.LINK, 0.0);
+        for (Map.Entry<SmallPart, Double> one : listed.entrySet()) {
+            if (one.getKey() instanceof Busbar bar) {
+                counted += one.getValue();
+                ask(atMost(allA, bar.ratedA()), "a bar of %.0f A for %.1f A", bar.ratedA(), allA);
+            }
+        }
+        int wanted = build.circuit().of(Run.Kind.LINK) == null ? 0 : 2;
+        ask(counted == wanted, "%.0f bars", counted);
+    }
+
+    private void leads() {
+        ask(
+                build.circuit().of(Run.Kind.PANELS) != null || rig.leads().sunLoss() == 0,
+                "the proof counts %.4f lost on no leads",
+                rig.leads().sunLoss());
+        ask(
+                rig.controller() == null
+                        || same(
+                                rig.sunEfficiency(),
+                                rig.controller().efficiency() * (1 - rig.leads().sunLoss())),
+                "the proof counts %.4f of the sun",
+                rig.sunEfficiency());
+        ask(rig.leads().equals(build.circuit().leads()), "two resistances of the leads");
+        leadOhm();
     }
 
     /** Through the rows side by side, their gaps, and the run that carries most, unless that may also be the charger's. */
@@ -567,7 +667,8 @@ final class CircuitChecker {
                 }
             }
         }
+        // What an enclosure brings counts as is usual, unless something else has more.
+        ohm = bringsLeads() ? Math.max(ohm, rig.route().guessedLeadOhm()) : ohm;
         ask(same(rig.leadOhm(), ohm + shared), "leads of %.6f ohm", rig.leadOhm());
-        ask(rig.leads().equals(build.circuit().leads()), "two resistances of the leads");
     }
 }

@@ -18,13 +18,16 @@ import tideover.engine.load.Load;
 import tideover.engine.outage.Help;
 import tideover.engine.part.Battery;
 import tideover.engine.part.BatterySwitch;
+import tideover.engine.part.Busbar;
 import tideover.engine.part.Cable;
+import tideover.engine.part.ChargeController;
 import tideover.engine.part.Charger;
 import tideover.engine.part.Condition;
 import tideover.engine.part.Enclosure;
 import tideover.engine.part.Fitting;
 import tideover.engine.part.Fuse;
 import tideover.engine.part.FuseHolder;
+import tideover.engine.part.Housing;
 import tideover.engine.part.Inverter;
 import tideover.engine.part.Listing;
 import tideover.engine.part.Lug;
@@ -34,15 +37,20 @@ import tideover.engine.part.ReadyBox;
 import tideover.engine.part.SmallPart;
 import tideover.engine.part.SocketBoard;
 import tideover.engine.part.Store;
+import tideover.engine.part.Tool;
 import tideover.engine.rig.Chosen;
 import tideover.engine.rig.Rig;
 import tideover.engine.why.Finding;
+import tideover.engine.why.Stated;
 
 /** What must hold of every wired rig, on random rigs, lengths and lists of small parts. */
 class CircuitPropertyTest {
     static LongStream seeds() {
         return LongStream.range(0, 150);
     }
+
+    private static final Housing WITH_LEADS =
+            new Housing(null, List.of(), Double.NaN, Double.NaN, Stated.UNKNOWN, Stated.YES);
 
     /** A rig with what is about it, drawn from a seed. */
     private static final class Case {
@@ -84,6 +92,9 @@ class CircuitPropertyTest {
                         WiringKit.controller(20, 100).rating(),
                         inverter.rating(),
                         List.of(new Outlet(Invented.MAINS, 2, 500, 1), new Outlet(Invented.SOCKET, 1, 100, 1)))));
+                if (invented.chance(.5)) {
+                    chosen.add(WiringKit.one(new Charger(Invented.listing("G", 60_00, 3), 10, 12, 30, .9, Set.of())));
+                }
             } else {
                 Battery battery = new Battery(Invented.listing("B", 300_00, 12), store, 4, 4);
                 chosen.add(new Chosen(battery, series * invented.whole(1, 4)));
@@ -93,14 +104,17 @@ class CircuitPropertyTest {
                             volts,
                             WiringKit.controller(invented.between(10, 60), 1).rating(),
                             invented.chance(.8) ? inverter.rating() : null,
-                            List.of(
-                                    new Outlet(Invented.MAINS, 2, 500, 1),
-                                    new Outlet(Invented.SOCKET, 1, outletW, .9)))));
+                            List.of(new Outlet(Invented.MAINS, 2, 500, 1), new Outlet(Invented.SOCKET, 1, outletW, .9)),
+                            invented.chance(.2) ? WITH_LEADS : Housing.UNKNOWN)));
                 } else {
                     if (invented.chance(.8)) {
                         chosen.add(WiringKit.one(inverter));
                     }
-                    chosen.add(WiringKit.one(WiringKit.controller(invented.between(5, 60), outletW)));
+                    ChargeController controller = WiringKit.controller(invented.between(5, 60), outletW);
+                    chosen.add(WiringKit.one(
+                            invented.chance(.7)
+                                    ? controller
+                                    : new ChargeController(controller.listing(), controller.rating(), List.of())));
                 }
                 if (invented.chance(.3)) {
                     chosen.add(WiringKit.one(board));
@@ -256,24 +270,20 @@ class CircuitPropertyTest {
     }
 
     /**
-     * Of all runs but two: the cables from battery to battery in a row follow from the fuses chosen, which are not chosen with
-     * them in mind; leads of panels are chosen by their loss first.
+     * Of all runs but one: leads of panels are chosen by their loss first.
      */
     private static double cents(Build build) {
         if (build.circuit().findings().stream().anyMatch(CircuitPropertyTest::lacks)) {
             return Double.POSITIVE_INFINITY;
         }
         return build.circuit().runs().stream()
-                .filter(wired ->
-                        wired.run().kind() != Run.Kind.SERIES && wired.run().kind() != Run.Kind.PANELS)
+                .filter(wired -> wired.run().kind() != Run.Kind.PANELS)
                 .mapToDouble(CircuitPropertyTest::cents)
                 .sum();
     }
 
     private static boolean lacks(Finding finding) {
-        return finding.rule().startsWith("no-")
-                && !finding.sentence().startsWith(Run.Kind.PANELS.from() + " to ")
-                && !finding.sentence().startsWith(Run.Kind.SERIES.from() + " to " + Run.Kind.SERIES.to());
+        return finding.rule().startsWith("no-") && !finding.sentence().startsWith(Run.Kind.PANELS.from() + " to ");
     }
 
     /** What little is lost on costs no less in the harder case. */
@@ -408,7 +418,7 @@ class CircuitPropertyTest {
         for (WiredRun wired : less.circuit().runs()) {
             if (wired.run().kind() == Run.Kind.PANELS) {
                 panelsNoDearer(more, less);
-            } else if (wired.run().kind() != Run.Kind.SERIES) {
+            } else {
                 WiredRun other = more.circuit().runs().stream()
                         .filter(able -> able.run().equals(wired.run()))
                         .findFirst()
@@ -441,10 +451,8 @@ class CircuitPropertyTest {
         Allowances none = new Allowances(0, 0, 0);
         assertThat(cents(owned)).isLessThanOrEqualTo(atMost(cents(bought)));
         panelsNoDearer(owned, bought);
-        if (one.rig.storesInSeries() == 1) {
-            assertThat(Price.of(owned, one.loads, none).totalCents())
-                    .isLessThanOrEqualTo(Price.of(bought, one.loads, none).totalCents());
-        }
+        assertThat(Price.of(owned, one.loads, none).totalCents())
+                .isLessThanOrEqualTo(Price.of(bought, one.loads, none).totalCents());
         for (PartsList.Line line : owned.partsList().lines()) {
             assertThat(line.owned() && line.cents() > 0).isFalse();
         }
@@ -528,6 +536,16 @@ class CircuitPropertyTest {
         assertThat(check(new Build(rig, good.circuit(), good.partsList(), true), lamp, laying))
                 .as("the resistance that was guessed")
                 .anyMatch(fault -> fault.contains("ohm"));
+        assertThat(check(
+                        new Build(
+                                good.rig().wired(new Rig.Leads(good.rig().leadOhm(), 0)),
+                                good.circuit(),
+                                good.partsList(),
+                                true),
+                        lamp,
+                        laying))
+                .as("a loss on the leads that the proof forgets")
+                .anyMatch(fault -> fault.contains("the proof counts"));
         List<WiredRun> less = new ArrayList<>(good.circuit().runs());
         less.remove(0);
         Circuit shorter =
@@ -535,6 +553,93 @@ class CircuitPropertyTest {
         assertThat(check(new Build(good.rig(), shorter, good.partsList(), true), lamp, laying))
                 .anyMatch(fault -> fault.contains("nothing lies at"))
                 .anyMatch(fault -> fault.contains("nothing leads to"));
+    }
+
+    /** What is listed without its spare, its wrench or its bars. */
+    @Test
+    void theCheckerSeesWhatIsNotListed() {
+        Load lamp = WiringKit.lamp("lamp", 20);
+        Build good = WiringKit.wire(WiringKit.full(), Laying.ASSUMED, WiringKit.rig(2, 3), lamp);
+        assertThat(check(good, lamp, Laying.ASSUMED)).isEmpty();
+        int spoiled = 0;
+        for (PartsList.Line line : good.partsList().lines()) {
+            boolean wrench = line.part() instanceof Tool tool && tool.job() == Tool.Job.TORQUE_WRENCH;
+            if (line.part() instanceof Fuse || line.part() instanceof Busbar || wrench) {
+                List<PartsList.Line> lines = new ArrayList<>(good.partsList().lines());
+                lines.remove(line);
+                if (line.needed() > 1) {
+                    lines.add(PartsList.Line.of(line.part(), line.needed() - 1));
+                }
+                PartsList list = new PartsList(lines, good.partsList().missing());
+                assertThat(check(new Build(good.rig(), good.circuit(), list, true), lamp, Laying.ASSUMED))
+                        .as("one %s less", line.part().listing().id())
+                        .isNotEmpty();
+                spoiled++;
+            }
+        }
+        assertThat(spoiled).isGreaterThanOrEqualTo(5);
+    }
+
+    /** Cables within a row below their row's fuse, a switch that is not told of, and a start that nothing outlasts. */
+    @Test
+    void theCheckerSeesAWeakRowAndAWeakStart() {
+        Load pump = WiringKit.motor("pump", Invented.MAINS, 400, 3000);
+        Rig row = WiringKit.rig(
+                new Chosen(WiringKit.battery(), 4),
+                WiringKit.one(WiringKit.inverter(1000, 24)),
+                WiringKit.one(WiringKit.controller(20, 120)));
+        Build good = WiringKit.wire(WiringKit.full(), Laying.ASSUMED, row, pump);
+        assertThat(check(good, pump, Laying.ASSUMED)).isEmpty();
+        WiredRun series = Objects.requireNonNull(good.circuit().of(Run.Kind.SERIES));
+        WiredRun link = Objects.requireNonNull(good.circuit().of(Run.Kind.LINK));
+        double rowA = Objects.requireNonNull(link.protection()).ratedA();
+        Cable thin = WiringKit.cable("thin", "10 AWG", Cable.Metal.COPPER, 1);
+        assertThat(series.run().amps().design()).isLessThanOrEqualTo(rowA);
+        assertThat(check(spoiled(good, series, thin, null, series.needs()), pump, Laying.ASSUMED))
+                .anyMatch(fault -> fault.startsWith(series.run().words()) && fault.contains("A protect a wire for"));
+        assertThat(check(
+                        spoiled(good, series, series.conductor(), link.protection(), series.needs()),
+                        pump,
+                        Laying.ASSUMED))
+                .anyMatch(fault -> fault.contains("a second fuse in the row"));
+        List<WiredRun> less = new ArrayList<>(good.circuit().runs());
+        less.remove(link);
+        Circuit loose =
+                new Circuit(less, good.circuit().findings(), good.circuit().leads());
+        assertThat(check(new Build(good.rig(), loose, good.partsList(), true), pump, Laying.ASSUMED))
+                .anyMatch(fault -> fault.contains("no fuse protects the row"))
+                .anyMatch(fault -> fault.contains("bars"));
+        WiredRun inverter = Objects.requireNonNull(good.circuit().of(Run.Kind.INVERTER));
+        double startA = inverter.run().amps().moment();
+        Protection brief = new Protection(
+                WiringKit.fuse("brief", WiringKit.CLASS_T, .49 * startA, 125, 20_000, 1),
+                new FuseHolder(WiringKit.listing("H", 1), WiringKit.CLASS_T, 400, 1));
+        for (Run.Kind kind : List.of(Run.Kind.INVERTER, Run.Kind.CONTROLLER)) {
+            WiredRun is = Objects.requireNonNull(good.circuit().of(kind));
+            assertThat(check(spoiled(good, is, is.conductor(), brief, is.needs()), pump, Laying.ASSUMED))
+                    .anyMatch(fault -> fault.contains("protect a start of"));
+        }
+        WiredRun untold = new WiredRun(
+                inverter.run(),
+                inverter.conductor(),
+                inverter.size(),
+                inverter.pieces(),
+                inverter.allowedA(),
+                inverter.protection(),
+                inverter.parting(),
+                inverter.dropV(),
+                inverter.sagV(),
+                inverter.ohm(),
+                inverter.needs(),
+                inverter.findings().stream()
+                        .filter(finding -> !finding.rule().equals("battery-switch"))
+                        .toList());
+        List<WiredRun> runs = new ArrayList<>(good.circuit().runs());
+        runs.set(runs.indexOf(inverter), untold);
+        Circuit silent =
+                new Circuit(runs, good.circuit().findings(), good.circuit().leads());
+        assertThat(check(new Build(good.rig(), silent, good.partsList(), true), pump, Laying.ASSUMED))
+                .anyMatch(fault -> fault.contains("told of its switch"));
     }
 
     private static List<String> check(Build build, Load load, Laying laying) {

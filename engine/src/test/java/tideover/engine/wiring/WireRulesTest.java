@@ -22,7 +22,9 @@ import tideover.engine.load.Load;
 import tideover.engine.part.Battery;
 import tideover.engine.part.BatterySwitch;
 import tideover.engine.part.Breaker;
+import tideover.engine.part.Busbar;
 import tideover.engine.part.Cable;
+import tideover.engine.part.ChargeController;
 import tideover.engine.part.ControllerRating.PanelInput;
 import tideover.engine.part.Cord;
 import tideover.engine.part.Fuse;
@@ -377,6 +379,38 @@ class WireRulesTest {
                 .isEqualTo("switch");
     }
 
+    /** A caution, not a fault: where no switch suits, the fuse must be pulled. */
+    @Test
+    void anInverterIsPartedByHand() {
+        BatterySwitch hand = WiringKit.hand("S", 300, 60, 1);
+        assertThat(WireRules.parting(INVERTER, fused(150, 58, 5000), hand).verdict())
+                .isEqualTo(Verdict.PASS);
+        assertThat(WireRules.parting(INVERTER, fused(150, 58, 5000), null).verdict())
+                .isEqualTo(Verdict.CAUTION);
+        assertThat(WireRules.parting(INVERTER, broken(150, 60, Stated.NO), null).verdict())
+                .isEqualTo(Verdict.PASS);
+        assertThat(parting(full())).containsExactly(Verdict.PASS);
+        List<SmallPart> bare = without(full(), part -> part instanceof BatterySwitch || part instanceof Breaker);
+        assertThat(parting(bare)).containsExactly(Verdict.CAUTION);
+        assertThat(failing(wire(bare, LAYING, RIG))).isEmpty();
+        assertThat(parting(with(bare, WiringKit.hand("weak", 132, 60, 1))))
+                .as("132 A where 133 A may flow")
+                .containsExactly(Verdict.CAUTION);
+        assertThat(parting(with(bare, WiringKit.breaker("K", 150, 60, Stated.NO, 1))))
+                .containsExactly(Verdict.PASS);
+        assertThat(verdicts(
+                        wire(bare, LAYING, RIG)
+                                .circuit()
+                                .of(Run.Kind.CONTROLLER)
+                                .findings(),
+                        "battery-switch"))
+                .isEmpty();
+    }
+
+    private static List<Verdict> parting(List<SmallPart> stock) {
+        return verdicts(wire(stock, LAYING, RIG).circuit().of(Run.Kind.INVERTER).findings(), "battery-switch");
+    }
+
     @Test
     void aCordBearsItsLoad() {
         Load heater = WiringKit.lamp("heater", 900);
@@ -588,7 +622,7 @@ class WireRulesTest {
         Rig three = strings(3, 12);
         WiredRun wired = wire(full(), WiringKit.panelsAt(3), three).circuit().of(Run.Kind.PANELS);
         assertThat(wired.protection().words()).isEqualTo("10 A fuse, panel inline");
-        assertThat(wired.needs()).containsEntry(wired.protection().device(), 4.0);
+        assertThat(wired.needs()).containsEntry(wired.protection().device(), 3.0);
         assertThat(wired.needs()).containsEntry(wired.protection().holder(), 3.0);
         for (Fuse bad : List.of(
                 WiringKit.fuse("small", WiringKit.INLINE, 9, 1000, 30_000, 1),
@@ -711,20 +745,66 @@ class WireRulesTest {
         assertThat(failing(wire(full(), LAYING, RIG))).isEmpty();
     }
 
-    /** Batteries in a row are joined by a cable as strong as what protects the row. */
+    /**
+     * Batteries in a row meet the bars through one fuse, and are joined by a cable as strong as that. 1000 / .9 + 6 = 1117.1 W at
+     * 21 V are 53.2 A, and 120 W at 25.6 V 4.7 A: 72.4 A with the quarter, a fuse of 80 A. With terminals of 60 degC 4 AWG bears
+     * 70 A, 3 AWG 85 A.
+     */
     @Test
     void aRowIsAsStrongAsItsFuse() {
         Rig row = rowOfTwo();
-        WiredRun wired = wire(full(), LAYING, row).circuit().of(Run.Kind.SERIES);
-        double behindA = wire(full(), LAYING, row).circuit().runs().stream()
-                .filter(one -> one.run().kind().fused())
-                .mapToDouble(one -> one.protection().ratedA())
-                .sum();
-        assertThat(wired.allowedA()).isGreaterThanOrEqualTo(behindA);
+        Build build = wire(full(), LAYING, row);
+        WiredRun link = build.circuit().of(Run.Kind.LINK);
+        assertThat(link.run().count()).isEqualTo(1);
+        assertThat(link.run().amps().design()).isBetween(72.35, 72.36);
+        assertThat(link.protection().ratedA()).isEqualTo(80);
+        WiredRun wired = build.circuit().of(Run.Kind.SERIES);
         assertThat(wired.protection()).isNull();
+        assertThat(wired.size().words()).isEqualTo("3 AWG");
+        assertThat(wired.allowedA()).isEqualTo(85);
+        assertThat(build.partsList().lines()).anyMatch(line -> line.part() instanceof Busbar && line.needed() == 2);
+        Fuse large = WiringKit.fuse("large", WiringKit.CLASS_T, 225, 125, 20_000, 1);
+        List<SmallPart> one = with(without(full(), rivals(large)), large);
+        Circuit larger = wire(one, LAYING, row).circuit();
+        assertThat(larger.of(Run.Kind.LINK).protection().ratedA()).isEqualTo(225);
+        assertThat(larger.of(Run.Kind.SERIES).allowedA())
+                .as("by the row's fuse, not by its current")
+                .isGreaterThanOrEqualTo(225);
         List<SmallPart> thin = without(
-                full(), part -> part instanceof Cable cable && cable.size().areaMm2() > 35);
-        assertThat(failing(wire(thin, LAYING, row))).containsExactly("no-cable");
+                full(), part -> part instanceof Cable cable && cable.size().areaMm2() > 22);
+        assertThat(failing(wire(thin, LAYING, row))).contains("no-cable");
+        assertThat(wire(thin, LAYING, row).circuit().of(Run.Kind.SERIES)).isNull();
+    }
+
+    /** What is one battery alone meets no bars. */
+    @Test
+    void oneBatteryHasNoRowFuse() {
+        Build build = wire(full(), LAYING, RIG);
+        assertThat(build.circuit().of(Run.Kind.LINK)).isNull();
+        assertThat(build.partsList().lines()).noneMatch(line -> line.part() instanceof Busbar);
+    }
+
+    /** 6000 VA take 381.5 A for a moment; half of it is more than the 25 A that a controller gives with the quarter. */
+    @Test
+    void aControllersOutletsBearAStart() {
+        Load pump = WiringKit.motor("pump", Invented.MAINS, 400, 6000);
+        Circuit starts = wire(full(), LAYING, RIG, pump).circuit();
+        WiredRun wired = starts.of(Run.Kind.CONTROLLER);
+        assertThat(wired.run().amps().moment())
+                .isEqualTo(starts.of(Run.Kind.INVERTER).run().amps().moment())
+                .isBetween(381.0, 382.0);
+        assertThat(wired.protection().ratedA()).isGreaterThanOrEqualTo(381.5 / 2);
+        assertThat(verdicts(wired.findings(), "wire-sag")).containsExactly(Verdict.PASS);
+        Rig bare = WiringKit.rig(
+                WiringKit.one(WiringKit.battery()),
+                WiringKit.one(WiringKit.inverter(1000, 12)),
+                WiringKit.one(new ChargeController(
+                        Invented.listing("C", 40_00, 1),
+                        WiringKit.controller(20, 1).rating(),
+                        List.of())));
+        WiredRun outOfTheWay = wire(full(), LAYING, bare, pump).circuit().of(Run.Kind.CONTROLLER);
+        assertThat(outOfTheWay.run().amps().moment()).isZero();
+        assertThat(outOfTheWay.protection().ratedA()).isEqualTo(25);
     }
 
     /** What the panels' maker does not tell must not let two makes meet in a fork. */
