@@ -28,7 +28,7 @@ final class OutletsText {
      *
      * @param ac        whether it has an inverter
      * @param needed    whether it is nothing without outlets
-     * @param leastBusV volts of the battery behind them; NaN where not known
+     * @param leastBusV lowest volts of a battery that may be behind them; NaN where not known
      */
     static List<Outlet> of(Row row, String kind, boolean ac, boolean needed, double leastBusV, double mostBusV) {
         String text = row.cell("outlets");
@@ -45,8 +45,10 @@ final class OutletsText {
                 row.problem(
                         "outlets",
                         "the outlet " + supply.words(),
-                        "direct current only, for this " + kind + " has no inverter",
-                        kind.equals("controller") ? "" : "Fill the inverter's columns.");
+                        kind.equals("sockets")
+                                ? "direct current only, for a board of sockets has no inverter"
+                                : "direct current only, for this " + kind + " has no inverter",
+                        kind.equals("box") || kind.equals("enclosure") ? "Fill the inverter's columns." : "");
             }
             if (!supply.isAc() && kind.equals("inverter")) {
                 row.problem("outlets", "the outlet " + supply.words(), "alternating current only from an inverter", "");

@@ -17,6 +17,7 @@ import tideover.engine.part.Listing;
 import tideover.engine.part.Outlet;
 import tideover.engine.part.Part;
 import tideover.engine.part.ReadyBox;
+import tideover.engine.part.SocketBoard;
 import tideover.engine.part.Store;
 import tideover.engine.why.Stated;
 
@@ -26,7 +27,7 @@ import tideover.engine.why.Stated;
  */
 public final class PartsFile {
     static final List<String> KINDS =
-            List.of("box", "enclosure", "battery", "panel", "controller", "inverter", "charger");
+            List.of("box", "enclosure", "battery", "panel", "controller", "inverter", "charger", "sockets");
     static final List<String> LISTING_COLUMNS =
             List.of("kind", "id", "name", "price", "currency", "priced_on", "condition", "mass_kg");
     /** Every column a file may have, in the order of the docs. */
@@ -35,6 +36,10 @@ public final class PartsFile {
     static final Range EFFICIENCY_PCT = Range.from(10, 100).likely(60, 100);
     static final Range VOLTS = Range.above(0, 1000).likely(5, 60);
     private static final double STAND_IN_BUS_V = 12;
+    /** Nominal volts of batteries that a board of sockets may hang on. */
+    private static final double LEAST_BOARD_BUS_V = 12;
+
+    private static final double MOST_BOARD_BUS_V = 51.2;
     static final PartsTable<Part> TABLE = new PartsTable<>(
             new PartsTable.Form(
                     "a parts file",
@@ -77,6 +82,7 @@ public final class PartsFile {
             case "controller" -> controller(row, listing);
             case "inverter" -> inverter(row, listing);
             case "charger" -> ChargerColumns.read(row, listing);
+            case "sockets" -> sockets(row, listing);
             case "box" -> box(row, listing);
             case "enclosure" -> enclosure(row, listing);
             default -> throw new IllegalStateException("kind " + kind);
@@ -108,6 +114,12 @@ public final class PartsFile {
         InverterRating rating = InverterColumns.read(row, Double.NaN);
         List<Outlet> outlets = OutletsText.of(row, "inverter", true, true, Double.NaN, Double.NaN);
         return rating == null ? null : new Inverter(listing, rating, outlets);
+    }
+
+    /** It hangs on whatever battery a rig has, so only volts that no battery makes must tell their converter. */
+    private static Part sockets(Row row, Listing listing) {
+        return new SocketBoard(
+                listing, OutletsText.of(row, "sockets", false, true, LEAST_BOARD_BUS_V, MOST_BOARD_BUS_V));
     }
 
     private static @Nullable Part box(Row row, Listing listing) {

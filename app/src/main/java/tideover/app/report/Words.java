@@ -290,6 +290,7 @@ public final class Words {
             case "fits-mass" -> "the batteries weigh more than the enclosure holds";
             case "ventilation" -> "a lead battery gets too little air in its enclosure, or nobody tells how much";
             case "flooded-slept-in" -> "flooded lead where people sleep";
+            case "socket-volts" -> "sockets without a converter on a battery of other volts";
             case "car-socket-hours" -> "more than a car socket carries for hours";
             case "at-hand" -> "more pieces than there are to be had";
             case "medical-gap" ->

@@ -29,6 +29,7 @@ import tideover.engine.part.Panel;
 import tideover.engine.part.Part;
 import tideover.engine.part.PlainStore;
 import tideover.engine.part.ReadyBox;
+import tideover.engine.part.SocketBoard;
 
 class PartsFileTest {
     private static final int WIDTH = PartsFile.COLUMNS.size();
@@ -76,8 +77,18 @@ class PartsFileTest {
             Map.entry("standing_w", "5"),
             Map.entry("inverter_input_v", "12"),
             Map.entry("outlets", "2x 120 V AC 60 Hz NEMA 5-15 300 W")));
+    private static final String SOCKETS = Sample.row(Map.ofEntries(
+            Map.entry("kind", "sockets"),
+            Map.entry("id", "board-2"),
+            Map.entry("name", "Invented board of sockets"),
+            Map.entry("price", "17"),
+            Map.entry("currency", "USD"),
+            Map.entry("priced_on", "2026-01-20"),
+            Map.entry("condition", "new"),
+            Map.entry("mass_kg", "0.3"),
+            Map.entry("outlets", "2x 12 V DC car socket 180 W; 2x 5 V DC USB-A 30 W 88 %")));
     private static final String ALL =
-            Sample.HEADER + Sample.BOX + Sample.PANEL + Sample.BATTERY + ENCLOSURE + CONTROLLER + INVERTER;
+            Sample.HEADER + Sample.BOX + Sample.PANEL + Sample.BATTERY + ENCLOSURE + CONTROLLER + INVERTER + SOCKETS;
 
     @Test
     void eachKindIsReadCellByCell() {
@@ -144,7 +155,18 @@ class PartsFileTest {
                         new Inverter(
                                 listing("inv-300", "Invented inverter", 4_400, 0.9, 7),
                                 new InverterRating(300, 0.88, 5, 12),
-                                List.of(new Outlet(Supply.ac(120, 60, "NEMA 5-15"), 2, 300, 1))));
+                                List.of(new Outlet(Supply.ac(120, 60, "NEMA 5-15"), 2, 300, 1))),
+                        new SocketBoard(
+                                listing("board-2", "Invented board of sockets", 1_700, 0.3, 8),
+                                List.of(
+                                        new Outlet(Supply.dc(12, "car socket"), 2, 180, 1),
+                                        new Outlet(Supply.dc(5, "USB-A"), 2, 30, 0.88))));
+    }
+
+    @Test
+    void everyKindOfPartCanBeTyped() {
+        assertThat(Part.class.getPermittedSubclasses()).hasSize(PartsFile.KINDS.size());
+        assertThat(read(ALL)).extracting(Part::kind).allMatch(PartsFile.KINDS::contains);
     }
 
     private static Listing listing(String id, String name, long cents, double kg, int line) {
@@ -158,17 +180,17 @@ class PartsFileTest {
                         Sample.BOX,
                         "kind",
                         "bx",
-                        "2 kind: found \"bx\", expected the kind of part: box, enclosure, battery, panel, controller, inverter, charger. Write box."),
+                        "2 kind: found \"bx\", expected the kind of part: box, enclosure, battery, panel, controller, inverter, charger, sockets. Write box."),
                 slip(
                         Sample.BOX,
                         "kind",
                         "teapot",
-                        "2 kind: found \"teapot\", expected the kind of part: box, enclosure, battery, panel, controller, inverter, charger."),
+                        "2 kind: found \"teapot\", expected the kind of part: box, enclosure, battery, panel, controller, inverter, charger, sockets."),
                 slip(
                         Sample.BOX,
                         "kind",
                         "",
-                        "2 kind: found an empty cell, expected the kind of part: box, enclosure, battery, panel, controller, inverter, charger."),
+                        "2 kind: found an empty cell, expected the kind of part: box, enclosure, battery, panel, controller, inverter, charger, sockets."),
                 slip(
                         Sample.BOX,
                         "id",
@@ -393,7 +415,23 @@ class PartsFileTest {
                         INVERTER,
                         "max_charge_a",
                         "5",
-                        "7 max_charge_a: found \"5\", expected an empty cell: this column is not for a part of kind inverter."));
+                        "7 max_charge_a: found \"5\", expected an empty cell: this column is not for a part of kind inverter."),
+                slip(SOCKETS, "outlets", "", "8 outlets: found an empty cell, expected " + OUTLETS_EXPECTED + "."),
+                slip(
+                        SOCKETS,
+                        "outlets",
+                        "2x 120 V AC 60 Hz NEMA 5-15 300 W",
+                        "8 outlets: found the outlet 120 V AC 60 Hz, NEMA 5-15, expected direct current only, for a board of sockets has no inverter."),
+                slip(
+                        SOCKETS,
+                        "outlets",
+                        "2x 5 V DC USB-A 30 W",
+                        "8 outlets: found the outlet 5 V DC, USB-A with no efficiency, expected the efficiency of its converter, for its volts are not the battery's. Write it after the watts, such as 90 %."),
+                slip(
+                        SOCKETS,
+                        "nominal_v",
+                        "12",
+                        "8 nominal_v: found \"12\", expected an empty cell: this column is not for a part of kind sockets."));
     }
 
     private static Arguments slip(String row, String column, String cell, String problem) {
@@ -487,7 +525,7 @@ class PartsFileTest {
     @Test
     void aRowCutShort() {
         assertThat(Sample.problemsInParts(ALL + "box,b\n"))
-                .containsExactly("parts.csv:8: found a row of 2 cells, expected " + WIDTH
+                .containsExactly("parts.csv:9: found a row of 2 cells, expected " + WIDTH
                         + " cells, as the header has. A text with a" + " comma inside needs quotes around it.");
     }
 
@@ -495,7 +533,7 @@ class PartsFileTest {
     void anotherCurrencyInManyRowsIsOneProblem() {
         assertThat(Sample.problemsInParts(ALL.replace("USD", "CAD")))
                 .containsExactly(
-                        "parts.csv:2 currency: found \"CAD\", and 5 more rows in another currency, expected USD, the"
+                        "parts.csv:2 currency: found \"CAD\", and 6 more rows in another currency, expected USD, the"
                                 + " plan's currency, for every price.");
     }
 
@@ -541,7 +579,7 @@ class PartsFileTest {
                 + ",".repeat(WIDTH - 1) + "\r\n\r\n";
         List<Part> read = read(parts);
 
-        assertThat(read).hasSize(6);
+        assertThat(read).hasSize(7);
         assertThat(read.get(0).listing().name()).isEqualTo("Invented box");
         assertThat(read.get(0).listing().source()).isEqualTo("parts.csv:3");
         assertThat(read.get(1).listing().name()).isEqualTo("Invented \"panel\"");
@@ -561,7 +599,7 @@ class PartsFileTest {
         Files.writeString(file, ALL.replace("USD", "CAD"));
         PartsFile.Content content = PartsFile.read(file);
 
-        assertThat(content.parts()).hasSize(6);
+        assertThat(content.parts()).hasSize(7);
         assertThat(content.currency()).isEqualTo("CAD");
         assertThat(content.cautions()).isEmpty();
     }

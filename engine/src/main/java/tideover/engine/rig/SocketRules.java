@@ -1,6 +1,7 @@
 package tideover.engine.rig;
 
 import static tideover.engine.why.Finding.atMost;
+import static tideover.engine.why.Finding.inWords;
 
 import java.util.List;
 import java.util.regex.Pattern;
@@ -9,6 +10,7 @@ import tideover.engine.load.Coincidence;
 import tideover.engine.load.DayWindow;
 import tideover.engine.load.Load;
 import tideover.engine.part.Outlet;
+import tideover.engine.part.SocketBoard;
 import tideover.engine.why.Basis;
 import tideover.engine.why.Finding;
 import tideover.engine.why.Verdict;
@@ -25,6 +27,9 @@ final class SocketRules {
     /** Running so long in a day is no matter of minutes. Common practice, no source. */
     static final double LASTING_H = 1;
 
+    /** A "12 V" socket on a 12.8 V battery. Common practice, no source. */
+    private static final double BATTERY_VOLT_SHARE = 0.25;
+
     private static final String RULE = "car-socket-hours";
     private static final String SOURCE = "a car socket carries 8 A for hours, whatever is printed on it";
     private static final Pattern CAR = Pattern.compile("(?i)\\b(car|vehicle|lighter|cigar(ette)?)\\b");
@@ -32,6 +37,7 @@ final class SocketRules {
     private SocketRules() {}
 
     static void find(Rig rig, Sockets sockets, List<Finding> found) {
+        boards(rig, found);
         for (Outlet outlet : rig.outlets()) {
             if (outlet.supply().isAc() || !CAR.matcher(outlet.supply().plug()).find()) {
                 continue;
@@ -43,6 +49,30 @@ final class SocketRules {
                     .toList();
             if (!lasting.isEmpty()) {
                 loaded(outlet, lasting, found);
+            }
+        }
+    }
+
+    /** A socket without a converter gives the battery's volts, whatever is printed beside it. */
+    private static void boards(Rig rig, List<Finding> found) {
+        for (Chosen chosen : rig.chosen()) {
+            if (!(chosen.part() instanceof SocketBoard board)) {
+                continue;
+            }
+            for (Outlet outlet : board.outlets()) {
+                double volts = outlet.supply().volts();
+                boolean straight = outlet.efficiency() == 1;
+                boolean same = Math.abs(rig.busV() - volts) <= BATTERY_VOLT_SHARE * volts;
+                found.add(inWords(
+                        "socket-volts",
+                        !straight || same ? Verdict.PASS : Verdict.FAIL,
+                        Basis.COMMON_PRACTICE,
+                        "a socket without a converter gives the battery's own volts",
+                        "%s: its outlet %s %s; the battery has %.1f V.",
+                        board.listing().name(),
+                        outlet.supply().words(),
+                        straight ? "has no converter" : "has a converter",
+                        rig.busV()));
             }
         }
     }

@@ -15,6 +15,7 @@ import tideover.engine.load.TimedLoad;
 import tideover.engine.part.ChargeController;
 import tideover.engine.part.ControllerRating;
 import tideover.engine.part.Outlet;
+import tideover.engine.part.SocketBoard;
 import tideover.engine.site.RoomKind;
 import tideover.engine.why.Finding;
 import tideover.engine.why.Verdict;
@@ -42,6 +43,20 @@ class SocketRulesTest {
 
     private static Load always(double watts, boolean essential) {
         return load(watts, essential, new Need.AlwaysOn());
+    }
+
+    private static Rig board(Supply supply, double efficiency) {
+        return RigKit.rig(
+                RigKit.agm(),
+                new SocketBoard(Invented.listing("S", 100, 1), List.of(new Outlet(supply, 2, 180, efficiency))));
+    }
+
+    @Test
+    void aSocketWithoutAConverterWantsABatteryOfItsVolts() {
+        assertThat(verdict(board(Invented.SOCKET, 1), "socket-volts")).contains(Verdict.PASS);
+        Supply other = Supply.dc(24, "car socket");
+        assertThat(verdict(board(other, 1), "socket-volts")).contains(Verdict.FAIL);
+        assertThat(verdict(board(other, .93), "socket-volts")).contains(Verdict.PASS);
     }
 
     @Test
