@@ -8,10 +8,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.load.Load;
 import tideover.engine.outage.Help;
 import tideover.engine.part.Charger;
+import tideover.engine.part.Panel;
 import tideover.engine.part.SmallPart;
 import tideover.engine.rig.Lifting;
 import tideover.engine.rig.Rig;
@@ -38,6 +40,7 @@ public final class Bench {
     private final SunPicker sunPicker;
     private final CordPicker cordPicker;
     private final Map<List<Object>, Picker.Pick> picked = new HashMap<>();
+    private final Map<String, List<Run>> runsAtBattery = new HashMap<>();
 
     /** @param coldDegC lowest outdoor temperature that the panels' volts are designed for */
     public Bench(Stock stock, Laying laying, List<Load> loads, List<Help> help, double coldDegC) {
@@ -57,7 +60,7 @@ public final class Bench {
     /** A rig as its parts and lengths demand. */
     public Build wire(Rig rig) {
         Work work = new Work();
-        List<Run> atBattery = Runs.atBattery(rig, laying, loads);
+        List<Run> atBattery = runsAtBattery(rig);
         double rowA = 0;
         for (Run run : atBattery) {
             if (run.kind() == Run.Kind.SERIES) {
@@ -87,6 +90,15 @@ public final class Bench {
         boolean wheels = Lifting.needsWheels(rig);
         PartsList list = PartsList.of(circuit, Fixings.of(rig, circuit, loads, !engines.isEmpty(), wheels, stock));
         return new Build(rig.wired(circuit.leads()), circuit, list, stock.priced());
+    }
+
+    /** Panels make no difference to these. */
+    private List<Run> runsAtBattery(Rig rig) {
+        String withoutPanels = rig.chosen().stream()
+                .filter(one -> !(one.part() instanceof Panel))
+                .map(one -> one.count() + " " + one.part().listing().id())
+                .collect(Collectors.joining(" "));
+        return runsAtBattery.computeIfAbsent(withoutPanels, same -> Runs.atBattery(rig, laying, loads));
     }
 
     /** What is left of the stock while one rig is wired. */

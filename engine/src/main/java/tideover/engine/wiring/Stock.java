@@ -2,7 +2,9 @@ package tideover.engine.wiring;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import tideover.engine.electronics.ConductorSize;
 import tideover.engine.part.Cable;
 import tideover.engine.part.Condition;
@@ -16,12 +18,8 @@ import tideover.engine.part.PanelBranch;
 import tideover.engine.part.PanelLead;
 import tideover.engine.part.SmallPart;
 
-/**
- * The small parts and tools that may be had, by kind.
- *
- * @param priced whether they are a household's own list with prices; else the bare standard sizes
- */
-public record Stock(List<SmallPart> parts, boolean priced) {
+/** The small parts and tools that may be had, sorted by kind once for all that is asked of them. */
+public final class Stock {
     private static final double INSULATION_DEG_C = 90;
 
     /** Lengths of what is sold by length only, m. */
@@ -33,8 +31,24 @@ public record Stock(List<SmallPart> parts, boolean priced) {
     private static final double ANY_V = 1500;
     private static final double ANY_FAULT_A = 1e6;
 
-    public Stock {
-        parts = List.copyOf(parts);
+    private final List<SmallPart> parts;
+    private final boolean priced;
+    private final Map<Class<?>, List<SmallPart>> byKind = new HashMap<>();
+
+    Stock(List<SmallPart> parts, boolean priced) {
+        this.parts = List.copyOf(parts);
+        this.priced = priced;
+        parts.forEach(part -> byKind.computeIfAbsent(part.getClass(), kind -> new ArrayList<>())
+                .add(part));
+    }
+
+    public List<SmallPart> parts() {
+        return parts;
+    }
+
+    /** Whether they are a household's own list with prices; else the bare standard sizes. */
+    public boolean priced() {
+        return priced;
     }
 
     /** A household's own list; where it is empty the standard sizes stand in. */
@@ -77,7 +91,7 @@ public record Stock(List<SmallPart> parts, boolean priced) {
         return new Listing(name, name, 0, "", LocalDate.EPOCH, Condition.NEW, 1000, 0, "standard sizes");
     }
 
-    <T> List<T> of(Class<T> kind) {
-        return parts.stream().filter(kind::isInstance).map(kind::cast).toList();
+    <T extends SmallPart> List<T> of(Class<T> kind) {
+        return byKind.getOrDefault(kind, List.of()).stream().map(kind::cast).toList();
     }
 }
