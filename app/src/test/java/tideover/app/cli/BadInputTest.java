@@ -67,7 +67,7 @@ class BadInputTest {
                 arguments("carried: 95 %", "carried: 400 %", "outage.carried: found \"400 %\", expected a percentage"),
                 arguments("dirt: 4 %", "dirt: -4 %", "panels.dirt: found \"-4 %\", expected"),
                 arguments("lasts: 72 h", "lasts: 61 d", "outage.lasts: found \"61 d\", expected a time from 1 h to"),
-                arguments("at most: 1500 USD", "at most: -1 USD", "money.at most: found \"-1 USD\", expected"),
+                arguments("at most: 1200 USD", "at most: -1 USD", "money.at most: found \"-1 USD\", expected"),
                 // an unknown place
                 arguments(
                         "Astoria Regional",

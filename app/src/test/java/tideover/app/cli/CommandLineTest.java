@@ -142,7 +142,7 @@ class CommandLineTest {
 
     @Test
     void whereNothingMeetsTheNearestMissesAreStillPrinted(@TempDir Path empty) throws IOException {
-        Path cheap = Ran.household(empty, "at most: 1500 USD", "at most: 400 USD");
+        Path cheap = Ran.household(empty, "at most: 1200 USD", "at most: 650 USD");
         Ran ran = Ran.quick("size", cheap);
 
         assertThat(ran.status()).isEqualTo(3);
@@ -410,7 +410,7 @@ class CommandLineTest {
     /** Without money nothing is left to list: no heading stands over nothing. */
     @Test
     void aBudgetOfNothing(@TempDir Path empty) throws IOException {
-        Ran ran = Ran.quick("size", Ran.household(empty, "at most: 1500 USD", "at most: 0 USD"));
+        Ran ran = Ran.quick("size", Ran.household(empty, "at most: 1200 USD", "at most: 0 USD"));
 
         assertThat(ran.status()).isEqualTo(3);
         assertThat(ran.out())

@@ -518,7 +518,7 @@ class PartsFileTest {
         assertThat(Sample.problemsInParts(ALL + "\"box,"))
                 .containsExactly(
                         "parts.csv: found cells that cannot be told apart (Unclosed quoted field at end of input"
-                                + " (record starting at line 8)), expected comma-separated values. Look for a quote (\") that is opened"
+                                + " (record starting at line 9)), expected comma-separated values. Look for a quote (\") that is opened"
                                 + " and not closed.");
     }
 

@@ -8,13 +8,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.load.Load;
 import tideover.engine.outage.Help;
 import tideover.engine.part.Charger;
 import tideover.engine.part.Panel;
 import tideover.engine.part.SmallPart;
+import tideover.engine.rig.Chosen;
 import tideover.engine.rig.Lifting;
 import tideover.engine.rig.Rig;
 import tideover.engine.rig.Route;
@@ -40,7 +40,7 @@ public final class Bench {
     private final SunPicker sunPicker;
     private final CordPicker cordPicker;
     private final Map<List<Object>, Picker.Pick> picked = new HashMap<>();
-    private final Map<String, List<Run>> runsAtBattery = new HashMap<>();
+    private final Map<List<Chosen>, List<Run>> runsAtBattery = new HashMap<>();
 
     /** @param coldDegC lowest outdoor temperature that the panels' volts are designed for */
     public Bench(Stock stock, Laying laying, List<Load> loads, List<Help> help, double coldDegC) {
@@ -94,10 +94,9 @@ public final class Bench {
 
     /** Panels make no difference to these. */
     private List<Run> runsAtBattery(Rig rig) {
-        String withoutPanels = rig.chosen().stream()
+        List<Chosen> withoutPanels = rig.chosen().stream()
                 .filter(one -> !(one.part() instanceof Panel))
-                .map(one -> one.count() + " " + one.part().listing().id())
-                .collect(Collectors.joining(" "));
+                .toList();
         return runsAtBattery.computeIfAbsent(withoutPanels, same -> Runs.atBattery(rig, laying, loads));
     }
 
