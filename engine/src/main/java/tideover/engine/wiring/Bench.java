@@ -40,7 +40,8 @@ public final class Bench {
     private final SunPicker sunPicker;
     private final CordPicker cordPicker;
     private final Map<List<Object>, Picker.Pick> picked = new HashMap<>();
-    private final Map<List<Chosen>, List<Run>> runsAtBattery = new HashMap<>();
+    private List<Chosen> lastElectronics = List.of();
+    private List<Run> lastRuns = List.of();
 
     /** @param coldDegC lowest outdoor temperature that the panels' volts are designed for */
     public Bench(Stock stock, Laying laying, List<Load> loads, List<Help> help, double coldDegC) {
@@ -92,12 +93,26 @@ public final class Bench {
         return new Build(rig.wired(circuit.leads()), circuit, list, stock.priced());
     }
 
-    /** Panels make no difference to these. */
+    /** Panels make no difference to these, and rigs that differ in panels alone come one after another. */
     private List<Run> runsAtBattery(Rig rig) {
-        List<Chosen> withoutPanels = rig.chosen().stream()
+        List<Chosen> electronics = rig.chosen().stream()
                 .filter(one -> !(one.part() instanceof Panel))
                 .toList();
-        return runsAtBattery.computeIfAbsent(withoutPanels, same -> Runs.atBattery(rig, laying, loads));
+        if (!same(electronics, lastElectronics)) {
+            lastElectronics = electronics;
+            lastRuns = Runs.atBattery(rig, laying, loads);
+        }
+        return lastRuns;
+    }
+
+    /** By identity of the parts: to compare all their figures would take longer than to reckon anew. */
+    private static boolean same(List<Chosen> one, List<Chosen> other) {
+        boolean same = one.size() == other.size();
+        for (int i = 0; same && i < one.size(); i++) {
+            same = one.get(i).part() == other.get(i).part()
+                    && one.get(i).count() == other.get(i).count();
+        }
+        return same;
     }
 
     /** What is left of the stock while one rig is wired. */
