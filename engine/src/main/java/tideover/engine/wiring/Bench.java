@@ -62,6 +62,10 @@ public final class Bench {
     public Build wire(Rig rig) {
         Work work = new Work();
         List<Run> atBattery = runsAtBattery(rig);
+        Run row = atBattery.stream()
+                .filter(run -> run.kind() == Run.Kind.SERIES)
+                .findFirst()
+                .orElse(null);
         double rowA = 0;
         for (Run run : atBattery) {
             if (run.kind() == Run.Kind.SERIES) {
@@ -69,7 +73,9 @@ public final class Bench {
                 work.take(run, List.of(run, behindA), gone -> picker.pickSeries(run, behindA, gone));
                 continue;
             }
-            WiredRun wired = work.take(run, List.of(run), gone -> picker.pick(run, gone));
+            Run behind = run.kind() == Run.Kind.LINK ? row : null;
+            List<Object> alike = behind == null ? List.of(run) : List.of(run, behind);
+            WiredRun wired = work.take(run, alike, gone -> picker.pick(run, behind, gone));
             if (run.kind() == Run.Kind.LINK && wired != null && wired.protection() != null) {
                 rowA = wired.protection().ratedA();
             }

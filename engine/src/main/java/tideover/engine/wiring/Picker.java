@@ -108,13 +108,17 @@ final class Picker {
     /**
      * A run with its own protection.
      *
+     * @param row  the cables within a row of batteries where the same protects them; else null
      * @param gone what has been used up elsewhere
      */
-    Pick pick(Run run, Set<SmallPart> gone) {
+    Pick pick(Run run, @Nullable Run row, Set<SmallPart> gone) {
         Map<String, Integer> refused = new TreeMap<>();
         List<Option> options = options(run, gone, refused);
         if (options.isEmpty()) {
             return new Pick(null, missing("no-protection", run, "no fuse or breaker suits", refused));
+        }
+        if (row != null) {
+            options = withRow(options, row, gone);
         }
         options.sort(Comparator.comparingDouble(Option::cents).thenComparingDouble(Option::ratedA));
         return cheapest(run, options, gone);
@@ -123,6 +127,32 @@ final class Picker {
     /** Batteries in a row: one cable from each to the next, as strong as whatever protects the row, {@code protectedA}. */
     Pick pickSeries(Run run, double protectedA, Set<SmallPart> gone) {
         return cheapest(run, List.of(new Option(null, protectedA, null, 0)), gone);
+    }
+
+    /**
+     * The cables within a row are as strong as what protects it, so their cents belong to that choice. What no cable bears is
+     * left out, unless there is nothing else: then the row's own finding tells.
+     */
+    private List<Option> withRow(List<Option> options, Run row, Set<SmallPart> gone) {
+        Map<Double, Double> rowCents = new HashMap<>();
+        List<Option> borne = new ArrayList<>();
+        for (Option option : options) {
+            double behindA = Math.max(row.amps().design(), option.ratedA());
+            double more = rowCents.computeIfAbsent(behindA, amps -> {
+                WiredRun cables = pickSeries(row, amps, gone).wired();
+                return cables == null ? Double.POSITIVE_INFINITY : cents(cables);
+            });
+            if (Double.isFinite(more)) {
+                borne.add(new Option(option.protection(), option.ratedA(), option.parting(), option.cents() + more));
+            }
+        }
+        return borne.isEmpty() ? options : borne;
+    }
+
+    private static double cents(WiredRun wired) {
+        return wired.needs().keySet().stream()
+                .mapToDouble(part -> cents(wired, part))
+                .sum();
     }
 
     /** @param options cheapest first */

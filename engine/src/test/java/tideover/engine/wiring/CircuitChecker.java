@@ -47,6 +47,7 @@ import tideover.engine.why.Verdict;
  * Judges a wired rig from outside: every current is reckoned anew from the parts, every ampacity from the tables, every count
  * from the rig. Dumb on purpose: no choosing, no memory, one plain question after another.
  */
+@SuppressWarnings("NullAway") // what is not there fails the test by itself
 final class CircuitChecker {
     private static final double ROUNDING = 1e-6;
     private static final Allowances NOTHING = new Allowances(0, 0, 0);

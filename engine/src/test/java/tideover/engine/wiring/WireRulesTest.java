@@ -43,6 +43,7 @@ import tideover.engine.why.Verdict;
  * Each rule of wiring kept and broken, and each in the whole: what breaks it is cheapest by far and yet not chosen, and where
  * there is nothing else the rig fails.
  */
+@SuppressWarnings("NullAway") // what is not there fails the test by itself
 class WireRulesTest {
     private static final Rig RIG = WiringKit.rig(1, 2);
 
