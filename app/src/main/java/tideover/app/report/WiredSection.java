@@ -64,6 +64,9 @@ final class WiredSection {
                     "By a licensed electrician where the local code asks for one; the code and the makers' instructions go before"
                             + " these tables.");
             mind.add(
+                    "What carries mains volts, inverter, charger, cords and strips, is listed by a testing laboratory, and so are fuses"
+                            + " and breakers, for direct current.");
+            mind.add(
                     "Rings and watches off, tools insulated, eyes covered. The fuse goes in last and comes out first.");
         }
         if (build.rig().panel() != null) {

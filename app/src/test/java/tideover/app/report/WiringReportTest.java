@@ -126,6 +126,8 @@ class WiringReportTest {
 
                   - By a licensed electrician where the local code asks for one; the code and the makers'
                     instructions go before these tables.
+                  - What carries mains volts, inverter, charger, cords and strips, is listed by a testing
+                    laboratory, and so are fuses and breakers, for direct current.
                   - Rings and watches off, tools insulated, eyes covered. The fuse goes in last and comes out
                     first.
                   - Never open the panels' plugs in the sun or under load: cover the panels first.
@@ -205,6 +207,8 @@ class WiringReportTest {
 
                   - By a licensed electrician where the local code asks for one; the code and the makers'
                     instructions go before these tables.
+                  - What carries mains volts, inverter, charger, cords and strips, is listed by a testing
+                    laboratory, and so are fuses and breakers, for direct current.
                   - Rings and watches off, tools insulated, eyes covered. The fuse goes in last and comes out
                     first.
                   - Never open the panels' plugs in the sun or under load: cover the panels first.
