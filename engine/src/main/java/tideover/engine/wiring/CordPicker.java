@@ -11,7 +11,6 @@ import tideover.engine.load.Start;
 import tideover.engine.part.Cord;
 import tideover.engine.part.SmallPart;
 import tideover.engine.why.Finding;
-import tideover.engine.why.Verdict;
 
 /** Chooses a cord for a load that stands away from the rig. One cord, long enough: cords are not put one into another. */
 final class CordPicker {
@@ -43,10 +42,7 @@ final class CordPicker {
                 continue;
             }
             WiredRun wired = wired(run, cord);
-            Finding broken = wired.findings().stream()
-                    .filter(finding -> finding.verdict() == Verdict.FAIL)
-                    .findFirst()
-                    .orElse(null);
+            Finding broken = Picker.firstBroken(wired.findings());
             if (broken != null) {
                 refused.merge(broken.rule(), 1, Integer::sum);
                 continue;

@@ -226,7 +226,7 @@ final class Picker {
         return wired.needs().getOrDefault(part, 0.0) * unitCents(part);
     }
 
-    private static @Nullable Finding firstBroken(List<Finding> findings) {
+    static @Nullable Finding firstBroken(List<Finding> findings) {
         for (Finding finding : findings) {
             if (finding.verdict() == Verdict.FAIL) {
                 return finding;

@@ -19,7 +19,6 @@ import tideover.engine.part.SmallPart;
 import tideover.engine.rig.Rig;
 import tideover.engine.rig.Route;
 import tideover.engine.why.Finding;
-import tideover.engine.why.Verdict;
 
 /**
  * Chooses what lies between panels and their controller: leads, forks that put strings side by side, string fuses, and a
@@ -85,10 +84,7 @@ final class SunPicker {
                 continue;
             }
             WiredRun wired = wired(rig, run, panel, input, lead, stringFuse, branch, hand);
-            Finding broken = wired.findings().stream()
-                    .filter(finding -> finding.verdict() == Verdict.FAIL)
-                    .findFirst()
-                    .orElse(null);
+            Finding broken = Picker.firstBroken(wired.findings());
             if (broken != null) {
                 refused.merge(broken.rule(), 1, Integer::sum);
                 continue;
