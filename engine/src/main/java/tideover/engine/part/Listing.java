@@ -29,4 +29,9 @@ public record Listing(
         Require.within(1, 1000, "atHand", atHand);
         Require.atLeast(0, "massKg", massKg, "kg");
     }
+
+    /** What so many of it cost, in whole cents. */
+    public long costCents(int count) {
+        return count * priceCents;
+    }
 }

@@ -11,17 +11,9 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Consumer;
-import org.jspecify.annotations.Nullable;
 import tideover.engine.load.Load;
-import tideover.engine.part.Battery;
-import tideover.engine.part.ChargeController;
-import tideover.engine.part.Charger;
-import tideover.engine.part.ControllerRating;
-import tideover.engine.part.Enclosure;
-import tideover.engine.part.Inverter;
 import tideover.engine.part.Panel;
 import tideover.engine.part.Part;
-import tideover.engine.part.ReadyBox;
 import tideover.engine.part.SocketBoard;
 import tideover.engine.rig.Assembly;
 import tideover.engine.rig.Chosen;
@@ -168,83 +160,26 @@ public record Candidates(
     }
 
     private static void forEach(List<Part> parts, Grammar grammar, Consumer<List<Chosen>> use) {
-        for (ReadyBox box : kind(parts, ReadyBox.class)) {
-            addSun(parts, grammar, List.of(new Chosen(box, 1)), box.controller(), use);
-        }
-        for (Battery battery : kind(parts, Battery.class)) {
-            int most = Math.min(grammar.mostBatteries(), atHand(battery));
+        List<Panel> panels = Cores.kind(parts, Panel.class);
+        Cores.forEach(parts, grammar, core -> {
+            if (core.alone()) {
+                use.accept(core.chosen());
+            }
+            if (core.sunny()) {
+                addPanels(panels, grammar, core.chosen(), use);
+            }
+        });
+    }
+
+    private static void addPanels(
+            List<Panel> panels, Grammar grammar, List<Chosen> chosen, Consumer<List<Chosen>> use) {
+        for (Panel panel : panels) {
+            int most = Math.min(grammar.mostPanels(), panel.listing().atHand());
             for (int count = 1; count <= most; count++) {
-                Chosen bank = new Chosen(battery, count);
-                for (Enclosure enclosure : kind(parts, Enclosure.class)) {
-                    List<Chosen> chosen = List.of(new Chosen(enclosure, 1), bank);
-                    addSun(parts, grammar, chosen, enclosure.controller(), use);
-                    if (enclosure.inverter() == null) {
-                        for (Inverter inverter : kind(parts, Inverter.class)) {
-                            addSun(parts, grammar, with(chosen, inverter, 1), enclosure.controller(), use);
-                        }
-                    }
-                }
-                addInverters(parts, grammar, List.of(bank), use);
-                for (SocketBoard board : kind(parts, SocketBoard.class)) {
-                    addInverters(parts, grammar, with(List.of(bank), board, 1), use);
-                }
+                List<Chosen> more = new ArrayList<>(chosen);
+                more.add(new Chosen(panel, count));
+                use.accept(more);
             }
         }
-    }
-
-    private static void addInverters(
-            List<Part> parts, Grammar grammar, List<Chosen> chosen, Consumer<List<Chosen>> use) {
-        addSun(parts, grammar, chosen, null, use);
-        for (Inverter inverter : kind(parts, Inverter.class)) {
-            addSun(parts, grammar, with(chosen, inverter, 1), null, use);
-        }
-    }
-
-    /** The choice as it is, then with every separate controller where none is built in, each with every array. */
-    private static void addSun(
-            List<Part> parts,
-            Grammar grammar,
-            List<Chosen> chosen,
-            @Nullable ControllerRating builtIn,
-            Consumer<List<Chosen>> use) {
-        if (grammar.chargers() && chosen.stream().noneMatch(one -> one.part() instanceof Charger)) {
-            for (Charger charger : kind(parts, Charger.class)) {
-                addSun(parts, grammar, with(chosen, charger, 1), builtIn, use);
-            }
-        }
-        use.accept(chosen);
-        if (builtIn != null) {
-            addPanels(parts, grammar, chosen, use);
-            return;
-        }
-        for (ChargeController controller : kind(parts, ChargeController.class)) {
-            List<Chosen> controlled = with(chosen, controller, 1);
-            if (!controller.outlets().isEmpty()) {
-                use.accept(controlled);
-            }
-            addPanels(parts, grammar, controlled, use);
-        }
-    }
-
-    private static void addPanels(List<Part> parts, Grammar grammar, List<Chosen> chosen, Consumer<List<Chosen>> use) {
-        for (Panel panel : kind(parts, Panel.class)) {
-            for (int count = 1; count <= Math.min(grammar.mostPanels(), atHand(panel)); count++) {
-                use.accept(with(chosen, panel, count));
-            }
-        }
-    }
-
-    private static int atHand(Part part) {
-        return part.listing().atHand();
-    }
-
-    private static List<Chosen> with(List<Chosen> chosen, Part part, int count) {
-        List<Chosen> more = new ArrayList<>(chosen);
-        more.add(new Chosen(part, count));
-        return more;
-    }
-
-    private static <T> List<T> kind(List<Part> parts, Class<T> kind) {
-        return parts.stream().filter(kind::isInstance).map(kind::cast).toList();
     }
 }

@@ -39,7 +39,7 @@ public record PartsList(List<Line> lines, Map<String, Integer> missing) {
         }
 
         public long cents() {
-            return bought * part.listing().priceCents();
+            return part.listing().costCents(bought);
         }
 
         public boolean isTool() {

@@ -19,7 +19,7 @@ public record Price(long partsCents, long smallPartsCents, long toolsCents, long
         Rig rig = build.rig();
         long parts = 0;
         for (Chosen chosen : rig.chosen()) {
-            parts += chosen.count() * chosen.part().listing().priceCents();
+            parts += chosen.part().listing().costCents(chosen.count());
         }
         long joining = allowances.hardWiredCents() * hardWiredServed(rig, loads);
         return build.counted()

@@ -1,0 +1,106 @@
+package tideover.engine.search;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
+import tideover.engine.part.Battery;
+import tideover.engine.part.ChargeController;
+import tideover.engine.part.Charger;
+import tideover.engine.part.ControllerRating;
+import tideover.engine.part.Enclosure;
+import tideover.engine.part.Inverter;
+import tideover.engine.part.Part;
+import tideover.engine.part.ReadyBox;
+import tideover.engine.part.SocketBoard;
+import tideover.engine.rig.Chosen;
+
+/**
+ * The grammar of rigs, all but their panels: a ready-made box, or an enclosure with batteries, or batteries with a separate
+ * inverter and controller. What is not built in may be added. Goes through them one by one and keeps none.
+ */
+final class Cores {
+    private final List<Part> parts;
+    private final Grammar grammar;
+    private final Consumer<Core> use;
+
+    private Cores(List<Part> parts, Grammar grammar, Consumer<Core> use) {
+        this.parts = parts;
+        this.grammar = grammar;
+        this.use = use;
+    }
+
+    /**
+     * A rig without its panels.
+     *
+     * @param alone whether it is a rig by itself
+     * @param sunny whether panels may be joined to it
+     */
+    record Core(List<Chosen> chosen, boolean alone, boolean sunny) {}
+
+    /** Goes through every core that the grammar makes of the parts, always in the same order. */
+    static void forEach(List<Part> parts, Grammar grammar, Consumer<Core> use) {
+        new Cores(parts, grammar, use).all();
+    }
+
+    private void all() {
+        for (ReadyBox box : kind(parts, ReadyBox.class)) {
+            addSun(List.of(new Chosen(box, 1)), box.controller());
+        }
+        for (Battery battery : kind(parts, Battery.class)) {
+            int most = Math.min(grammar.mostBatteries(), battery.listing().atHand());
+            for (int count = 1; count <= most; count++) {
+                withBank(new Chosen(battery, count));
+            }
+        }
+    }
+
+    private void withBank(Chosen bank) {
+        for (Enclosure enclosure : kind(parts, Enclosure.class)) {
+            List<Chosen> chosen = List.of(new Chosen(enclosure, 1), bank);
+            addSun(chosen, enclosure.controller());
+            if (enclosure.inverter() == null) {
+                for (Inverter inverter : kind(parts, Inverter.class)) {
+                    addSun(with(chosen, inverter), enclosure.controller());
+                }
+            }
+        }
+        addInverters(List.of(bank));
+        for (SocketBoard board : kind(parts, SocketBoard.class)) {
+            addInverters(with(List.of(bank), board));
+        }
+    }
+
+    private void addInverters(List<Chosen> chosen) {
+        addSun(chosen, null);
+        for (Inverter inverter : kind(parts, Inverter.class)) {
+            addSun(with(chosen, inverter), null);
+        }
+    }
+
+    /** The choice as it is, then with every separate controller where none is built in. */
+    private void addSun(List<Chosen> chosen, @Nullable ControllerRating builtIn) {
+        if (grammar.chargers() && chosen.stream().noneMatch(one -> one.part() instanceof Charger)) {
+            for (Charger charger : kind(parts, Charger.class)) {
+                addSun(with(chosen, charger), builtIn);
+            }
+        }
+        use.accept(new Core(chosen, true, builtIn != null));
+        if (builtIn != null) {
+            return;
+        }
+        for (ChargeController controller : kind(parts, ChargeController.class)) {
+            use.accept(new Core(with(chosen, controller), !controller.outlets().isEmpty(), true));
+        }
+    }
+
+    static List<Chosen> with(List<Chosen> chosen, Part part) {
+        List<Chosen> more = new ArrayList<>(chosen);
+        more.add(new Chosen(part, 1));
+        return List.copyOf(more);
+    }
+
+    static <T> List<T> kind(List<Part> parts, Class<T> kind) {
+        return parts.stream().filter(kind::isInstance).map(kind::cast).toList();
+    }
+}
