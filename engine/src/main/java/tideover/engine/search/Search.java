@@ -100,6 +100,12 @@ public final class Search {
     /** Told how far the search is, from 0 to 1. */
     public interface Progress {
         void at(double share);
+
+        /** What comes to light on the way. */
+        default void found(Find find) {}
+
+        /** Every rig that costs less has been judged. */
+        default void judgedBelow(long cents) {}
     }
 
     /** Simulates rigs in full. */
@@ -194,6 +200,7 @@ public final class Search {
             while (next < share.length && !done(next)) {
                 next = round(next);
                 progress.at((double) next / share.length);
+                progress.judgedBelow(cents(Math.min(next, share.length - 1)));
             }
             List<OfRoute> byRoute = byRoute();
             int screened = (int) IntStream.range(0, share.length)
@@ -533,6 +540,7 @@ public final class Search {
             boolean inPlay = winner == null || nearTie(index);
             if (rated.share() > bestOfFront()) {
                 front.add(rated);
+                progress.found(new Find(Find.Kind.STEP, rated));
             }
             if (rated.share() < target) {
                 if (inPlay) {
@@ -544,10 +552,13 @@ public final class Search {
                     }
                 }
             } else if (winner == null) {
+                progress.found(new Find(Find.Kind.MEETS, rated));
                 if (judge.holds(rated)) {
                     winner = rated;
+                    progress.found(new Find(Find.Kind.CONFIRMED, rated));
                 } else {
                     unconfirmed.add(rated);
+                    progress.found(new Find(Find.Kind.NOT_CONFIRMED, rated));
                 }
             } else if (nearTie(index)) {
                 nearTies.add(rated);
