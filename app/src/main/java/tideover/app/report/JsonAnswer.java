@@ -332,6 +332,7 @@ public final class JsonAnswer {
         node.put("rigs_looked_at", counts.looked());
         node.put("rigs_ruled_out_by_demand_bound", counts.ruledOutByDemand());
         node.put("rigs_ruled_out_by_array_bound", counts.ruledOutByArray());
+        node.put("rigs_ruled_out_by_sort_bound", counts.ruledOutBySort());
         node.put("rigs_priced", counts.priced());
         node.put("rigs_ruled_out_by_series_bound", counts.ruledOutBySeries());
         node.put("rigs_screened_exactly", counts.screened());

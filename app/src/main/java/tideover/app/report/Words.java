@@ -313,9 +313,9 @@ public final class Words {
                 "%,d could not have met the target, or been better than what is cheaper, with the best of everything else: %,d for"
                         + " their store and what it is asked for, %,d for their store and panels. Of these the rules of loads and"
                         + " wiring were not asked.",
-                counts.ruledOutByDemand() + counts.ruledOutByArray(),
+                counts.ruledOutByDemand() + counts.ruledOutByArray() + counts.ruledOutBySort(),
                 counts.ruledOutByDemand(),
-                counts.ruledOutByArray()));
+                counts.ruledOutByArray() + counts.ruledOutBySort()));
         sentences.add(String.format(
                 Locale.ROOT,
                 "%,d kept every rule and were wired and priced; %,d of them were followed in full, step by step.",
