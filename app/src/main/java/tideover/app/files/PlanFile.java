@@ -14,6 +14,7 @@ import tideover.app.files.Quantities.Measure;
 import tideover.engine.answer.Question;
 import tideover.engine.load.Load;
 import tideover.engine.outage.Outage;
+import tideover.engine.outage.Tending;
 import tideover.engine.part.Part;
 import tideover.engine.part.SmallPart;
 import tideover.engine.quantity.Series;
@@ -142,6 +143,7 @@ public final class PlanFile {
                 PartsFile.TABLE,
                 money.currency(),
                 sourceById);
+        Tending tending = new TendingReader(reading).read(root.child("look at"), parts);
         String currency = currency(money, parts);
         List<SmallPart> smallParts = smallParts(smallFile, currency, sourceById);
         Laying laying = new WiringReader(reading, root.child("wiring")).read(nameFields.keySet());
@@ -168,7 +170,7 @@ public final class PlanFile {
                 batteryRoom,
                 sleptIn,
                 loads,
-                outage,
+                outage.with(tending),
                 money.budgetCents(),
                 currency,
                 money.allowances(),
@@ -318,7 +320,7 @@ public final class PlanFile {
 
     private Grammar grammar(Field block) {
         if (block.isPresent()) {
-            block.keys("most panels", "most batteries");
+            block.keys("most panels", "most batteries", TendingReader.HOURS, TendingReader.STORED);
         }
         return new Grammar(
                 countOr(block, "most panels", "Most panels looked at", 0),

@@ -71,6 +71,11 @@ class EngineColumnsTest {
         return Sample.HEADER + Sample.row(changed);
     }
 
+    /** One that every test may add to a parts file. */
+    static String engineRow() {
+        return Sample.row(ENGINE);
+    }
+
     private static Listing listing(String id, String name, long cents, Condition condition, int atHand, double kg) {
         return new Listing(id, name, cents, "USD", LocalDate.of(2026, 2, 11), condition, atHand, kg, "parts.csv:2");
     }

@@ -157,13 +157,14 @@ public final class Advisor {
                 Stock.of(question.smallParts(), metric),
                 question.laying(),
                 question.loads(),
-                question.outage().help(),
+                question.outage(),
                 site(question).coldDegC());
     }
 
     private static Site site(Question question) {
         boolean engine = question.outage().help().stream().anyMatch(help -> help instanceof Help.Engine);
-        return new Site(question.lowestDegC(), question.sleptIn(), question.batteryRoom(), null, engine);
+        return new Site(
+                question.lowestDegC(), question.sleptIn(), question.batteryRoom(), null, engine, question.outage());
     }
 
     /** Whether a rig that the screening let through meets the target in the full walk and on other years. */

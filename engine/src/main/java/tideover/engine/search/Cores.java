@@ -9,6 +9,7 @@ import tideover.engine.part.ChargeController;
 import tideover.engine.part.Charger;
 import tideover.engine.part.ControllerRating;
 import tideover.engine.part.Enclosure;
+import tideover.engine.part.Engine;
 import tideover.engine.part.Inverter;
 import tideover.engine.part.Part;
 import tideover.engine.part.ReadyBox;
@@ -17,7 +18,7 @@ import tideover.engine.rig.Chosen;
 
 /**
  * The grammar of rigs, all but their panels: a ready-made box, or an enclosure with batteries, or batteries with a separate
- * inverter and controller. What is not built in may be added. Goes through them one by one and keeps none.
+ * inverter and controller. What is not built in may be added, and an engine or a vehicle beside a charger. Goes through them one by one and keeps none.
  */
 final class Cores {
     private final List<Part> parts;
@@ -80,10 +81,8 @@ final class Cores {
 
     /** The choice as it is, then with every separate controller where none is built in. */
     private void addSun(List<Chosen> chosen, @Nullable ControllerRating builtIn) {
-        if (grammar.chargers() && chosen.stream().noneMatch(one -> one.part() instanceof Charger)) {
-            for (Charger charger : kind(parts, Charger.class)) {
-                addSun(with(chosen, charger), builtIn);
-            }
+        if (chosen.stream().noneMatch(one -> one.part() instanceof Charger || one.part() instanceof Engine)) {
+            addChargers(chosen, builtIn);
         }
         use.accept(new Core(chosen, true, builtIn != null));
         if (builtIn != null) {
@@ -91,6 +90,33 @@ final class Cores {
         }
         for (ChargeController controller : kind(parts, ChargeController.class)) {
             use.accept(new Core(with(chosen, controller), !controller.outlets().isEmpty(), true));
+        }
+    }
+
+    /**
+     * With every charger that something of the plan may feed, with every pair of a charger and an engine or vehicle, and a box
+     * that has its own charger with every engine.
+     */
+    private void addChargers(List<Chosen> chosen, @Nullable ControllerRating builtIn) {
+        List<Engine> engines = kind(parts, Engine.class);
+        for (Charger charger : kind(parts, Charger.class)) {
+            List<Chosen> charged = with(chosen, charger);
+            if (grammar.chargers() && !charger.isDirect()) {
+                addSun(charged, builtIn);
+            }
+            for (Engine engine : engines) {
+                // A vehicle has sockets of direct current alone, an engine none.
+                if (engine.vehicle() == charger.isDirect()) {
+                    addSun(with(charged, engine), builtIn);
+                }
+            }
+        }
+        boolean ownCharger =
+                chosen.stream().anyMatch(one -> one.part() instanceof ReadyBox box && box.mainsChargeW() > 0);
+        for (Engine engine : engines) {
+            if (ownCharger && !engine.vehicle()) {
+                addSun(with(chosen, engine), builtIn);
+            }
         }
     }
 

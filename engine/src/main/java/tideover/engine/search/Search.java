@@ -245,8 +245,7 @@ public final class Search {
                 }
                 // All that a rig's demand depends on; the day's steps are worked out once for each.
                 Profile profile = profiles.computeIfAbsent(
-                        new Electronics(
-                                rig.inverter(), rig.outlets(), outage.help().isEmpty() ? null : rig.mainsCharge()),
+                        new Electronics(rig.inverter(), rig.outlets(), rig.engineCharge(outage)),
                         same -> new Profile(BusDemand.of(rig, byTheClock, noonHour, stepsPerHour)
                                 .essentialLessEngineW(rig, outage)));
                 Key key = new Key(ArraySun.of(rig), figures, profile);
@@ -411,7 +410,7 @@ public final class Search {
 
         /** Whether the screening tells the share itself and no bound: a plain store, fed by nothing but the sun. */
         private boolean isExact(int index) {
-            return rig(index).store() instanceof PlainStore && !outage.isHelped() && kept.isNothing();
+            return rig(index).store() instanceof PlainStore && !rig(index).isHelped(outage) && kept.isNothing();
         }
 
         /** Puts the walked share in the place of a bound; false where the walk is not worth its time. */
