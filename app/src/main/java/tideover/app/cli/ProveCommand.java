@@ -93,9 +93,10 @@ final class ProveCommand implements Callable<Integer> {
         Question question = PlanFile.read(plan, StationTable.load());
         int startHour = startHour(question.weather(), options);
         Answer answer;
-        try (ProgressLine progress = ask.progress()) {
+        try (ProgressLine line = ask.progress(question);
+                Watch watch = ask.watch(line, question, options)) {
             Rig rig = rig(question);
-            answer = Advisor.prove(question, rig, options, progress);
+            answer = Advisor.prove(question, rig, options, watch);
             if (traceFile != null) {
                 Trace trace = trace(question, rig, options, answer, startHour);
                 Output.write(traceFile, writer -> TraceCsv.write(trace, writer));

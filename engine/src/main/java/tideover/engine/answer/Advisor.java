@@ -66,7 +66,7 @@ public final class Advisor {
         this.question = question;
         this.options = options;
         this.progress = progress;
-        this.workers = Workers.of(options.threads());
+        this.workers = Workers.of(options.threads(), progress::stop);
         this.sun = SunYear.at(
                 question.place().latDeg(),
                 question.place().lonDeg(),
@@ -133,7 +133,7 @@ public final class Advisor {
                 return prover(sky).shareFrom(threshold, rig, question.loads(), question.outage());
             }
         };
-        Shortlist list = search.shortlist(offers[0], question.loads(), judge, share -> progress.at("screening", share));
+        Shortlist list = search.shortlist(offers[0], question.loads(), judge, new SearchTold(progress));
         Rated winner = list.winner();
         return answer(list, winner == null ? null : proven(winner.rig(), confirm(winner.rig())), winner != null);
     }

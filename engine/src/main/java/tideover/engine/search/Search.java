@@ -73,6 +73,12 @@ public final class Search {
 
     private static final int ROUND = 8;
 
+    /** Part of the weeks that is asked first: enough that what fails the target by far fails within it. */
+    private static final double DARK_PART = 0.15;
+
+    /** To weigh sun against what is needed where weeks are put in order. */
+    private static final double SOME_PANEL_W = 200;
+
     /** Where no rig of a way of building meets the target, so many that may be best are looked into. */
     private static final int MOST_DRAFTS = 1024;
 
@@ -110,6 +116,12 @@ public final class Search {
     /** Told how far the search is, from 0 to 1. */
     public interface Progress {
         void at(double share);
+
+        /** What comes to light on the way. */
+        default void found(Find find) {}
+
+        /** Every rig that costs less has been judged. */
+        default void judgedBelow(long cents) {}
     }
 
     /** Simulates rigs in full. */
@@ -150,6 +162,9 @@ public final class Search {
         }
     }
 
+    /** A demand and an array, by their places. */
+    private record Pair(int profile, int array) {}
+
     /** A rig that was not asked for, with the most that it can carry. */
     private record Draft(Strand strand, Shelf.@Nullable Array array, double atMost) {
         static final Comparator<Draft> WORST_FIRST = Comparator.comparingDouble(Draft::atMost)
@@ -180,6 +195,19 @@ public final class Search {
         private double[][] atMostByArray = {};
 
         private double[][] atMostByProfile = {};
+        private final Map<Pair, double[]> atMostByPair = new HashMap<>();
+        private final Map<Key, double[]> atMostInDark = new HashMap<>();
+        private final Map<Key, double[]> atMostByKey = new HashMap<>();
+        private final NetGains.Starts everyStart = NetGains.Starts.all(screened, years);
+        private final NetGains.Starts darkest =
+                NetGains.Starts.darkest(screened, years, plane, kept.needW(), SOME_PANEL_W, DARK_PART);
+        private final int allStarts = everyStart.count();
+        private List<Profile> demands = List.of();
+
+        /** A made-up rig with the best of all electronics. */
+        private RigFigures best = new RigFigures(1, 1, 1, 0, 0, 0, 0, 1);
+
+        private final Series noSun = Series.constant(plane.planeWm2().length(), 0);
         private final Map<Key, double[]> shares = new HashMap<>();
 
         private int series;
@@ -215,6 +243,7 @@ public final class Search {
             bound();
             while (!done(offers.leastCents()) && round()) {
                 progress.at(Math.min(1, (double) offers.leastCents() / endCents()));
+                progress.judgedBelow(offers.leastCents());
             }
             List<OfRoute> byRoute = byRoute();
             return new Shortlist(
@@ -266,32 +295,31 @@ public final class Search {
                     .sorted()
                     .distinct()
                     .toArray();
-            RigFigures best = figures[0];
+            best = better(figures[0], figures[0]);
             for (int i = 0; i < figures.length; i++) {
                 strands.get(i).capacity = Arrays.binarySearch(capacitiesWh, figures[i].capacityWh());
                 best = better(best, figures[i]);
             }
-            passBounds(best, used);
+            passBounds(used);
         }
 
-        private void passBounds(RigFigures best, BitSet used) {
+        private void passBounds(BitSet used) {
             List<Shelf.Array> arrays = offers.shelf().arrays();
             double[] leastBusW = null;
             for (Profile profile : profiles.keySet()) {
                 leastBusW = leastBusW == null ? profile.busW.clone() : least(leastBusW, profile.busW);
             }
             Profile least = new Profile(leastBusW == null ? new double[0] : leastBusW);
-            Series none = Series.constant(plane.planeWm2().length(), 0);
             List<Series> sunOfArray = new ArrayList<>();
             for (Shelf.Array array : arrays) {
-                sunOfArray.add(used.get(array.place()) ? sunOf(bestPoint(array.panel())) : none);
+                sunOfArray.add(used.get(array.place()) ? sunOf(bestPoint(array.panel())) : noSun);
             }
-            Series brightest = brightest(none);
+            Series brightest = brightest();
             double mostW = used.stream()
                     .mapToDouble(place -> ratedW(arrays.get(place)))
                     .max()
                     .orElse(0);
-            List<Profile> demands = List.copyOf(profiles.keySet());
+            demands = List.copyOf(profiles.keySet());
             int all = arrays.size() + 1 + demands.size();
             double[][] found = new double[all][];
             workers.forEach(all, number -> {
@@ -301,7 +329,7 @@ public final class Search {
                             ? pass(sunOfArray.get(number), best.withArrayRatedW(ratedW(array)), least)
                             : new double[0];
                 } else if (number == arrays.size()) {
-                    found[number] = pass(none, best.withArrayRatedW(0), least);
+                    found[number] = pass(noSun, best.withArrayRatedW(0), least);
                 } else {
                     found[number] =
                             pass(brightest, best.withArrayRatedW(mostW), demands.get(number - arrays.size() - 1));
@@ -328,8 +356,8 @@ public final class Search {
         }
 
         /** The highest watts per rated watt of any panel, hour by hour. */
-        private Series brightest(Series none) {
-            double[] most = new double[none.length()];
+        private Series brightest() {
+            double[] most = new double[noSun.length()];
             for (Series sun : suns.values()) {
                 for (int hour = 0; hour < most.length; hour++) {
                     most[hour] = Math.max(most[hour], sun.at(hour));
@@ -376,12 +404,59 @@ public final class Search {
         }
 
         private double atMost(Strand strand, Shelf.@Nullable Array array) {
-            int place = array == null ? atMostByArray.length - 1 : array.place();
-            return Math.min(atMostOfAny(strand), atMostByArray[place][strand.capacity]);
+            return Math.min(atMostOfAny(strand), atMostByArray[placeOf(array)][strand.capacity]);
         }
 
-        /** Share of outages that each capacity of the shelf carries over one series. */
+        private int placeOf(Shelf.@Nullable Array array) {
+            return array == null ? atMostByArray.length - 1 : array.place();
+        }
+
+        /** What a demand carries at most with an array, under the best of all electronics. */
+        private double atMostOfPair(Strand strand, Shelf.@Nullable Array array) {
+            return atMostByPair
+                    .computeIfAbsent(
+                            new Pair(strand.profile, placeOf(array)),
+                            pair -> hourlyPass(
+                                    darkest,
+                                    array == null ? noSun : sunOf(bestPoint(array.panel())),
+                                    best.withArrayRatedW(array == null ? 0 : ratedW(array)),
+                                    demands.get(strand.profile)))[strand.capacity];
+        }
+
+        /** What a rig carries at most before it is wired, when nothing is lost on its leads; first from the darkest weeks alone. */
+        private boolean mattersUnwired(Strand strand, Shelf.@Nullable Array array, long leastCents) {
+            Route route = strand.bare.route();
+            Key key = key(Shelf.assembled(Shelf.with(strand.bare.chosen(), array)));
+            double[] dark = atMostInDark.computeIfAbsent(
+                    key, k -> hourlyPass(darkest, sunOf(k.panel()), k.withoutCapacity(), k.demand()));
+            if (!matters(route, leastCents, dark[strand.capacity])) {
+                return false;
+            }
+            double[] ever = atMostByKey.computeIfAbsent(
+                    key, k -> hourlyPass(everyStart, sunOf(k.panel()), k.withoutCapacity(), k.demand()));
+            return matters(route, leastCents, ever[strand.capacity]);
+        }
+
+        /**
+         * A pass by whole hours: never below the one by steps. What a store gains in an hour is at most what it would gain from
+         * the mean of its steps, since a Wh in is worth no more than one out; and it is looked at between hours alone.
+         */
+        private double[] hourlyPass(NetGains.Starts from, Series sun, RigFigures withoutCapacity, Profile demand) {
+            double[] hourlyW = new double[24];
+            for (int step = 0; step < demand.busW.length; step++) {
+                hourlyW[step / stepsPerHour] += demand.busW[step] / stepsPerHour;
+            }
+            series++;
+            return pass(from, sun, withoutCapacity, hourlyW, 1);
+        }
+
         private double[] pass(Series sun, RigFigures withoutCapacity, Profile demand) {
+            return pass(everyStart, sun, withoutCapacity, demand.busW, stepsPerHour);
+        }
+
+        /** Share of all outages that each capacity of the shelf carries over one series; those not asked about count as carried. */
+        private double[] pass(
+                NetGains.Starts from, Series sun, RigFigures withoutCapacity, double[] busW, int perHour) {
             double[] carried = new double[capacitiesWh.length];
             if (outage.unhelpedHours() == 0) {
                 // Help is there at once: nothing can be ruled out before a walk.
@@ -391,22 +466,21 @@ public final class Search {
             CapacityCounts counts = new CapacityCounts(capacitiesWh);
             NetGains.visit(
                     sun,
-                    years,
+                    from,
                     withoutCapacity,
-                    demand.busW,
+                    busW,
                     kept.needW(),
-                    stepsPerHour,
-                    screened,
+                    perHour,
                     (sunnyWh, darkDayWh, starts) -> counts.add(Drawdown.neededWh(
                             darkDayWh,
                             sunnyWh,
                             starts,
-                            stepsPerHour,
+                            perHour,
                             screened.panelsOutAfterHours(),
                             screened.hours(),
                             screened.chargeAtStart())));
             for (int i = 0; i < carried.length; i++) {
-                carried[i] = counts.share(capacitiesWh[i]);
+                carried[i] = counts.share(capacitiesWh[i], allStarts);
             }
             return carried;
         }
@@ -425,11 +499,17 @@ public final class Search {
 
             @Override
             public boolean wants(Strand strand, Shelf.@Nullable Array array, long leastCents) {
-                if (matters(strand.bare.route(), leastCents, atMost(strand, array))) {
-                    return true;
+                Route route = strand.bare.route();
+                if (!matters(route, leastCents, atMost(strand, array))) {
+                    ruledOutByArray++;
+                    return false;
                 }
-                ruledOutByArray++;
-                return false;
+                if (!matters(route, leastCents, atMostOfPair(strand, array))
+                        || !mattersUnwired(strand, array, leastCents)) {
+                    ruledOutBySeries++;
+                    return false;
+                }
+                return true;
             }
         };
 
@@ -583,17 +663,21 @@ public final class Search {
             boolean inPlay = winner == null || nearTie(rated.cents());
             if (rated.share() > bestOfFront() && frontIsOpen(rated.cents())) {
                 front.add(rated);
+                progress.found(new Find(Find.Kind.STEP, rated));
             }
             if (rated.share() < target) {
                 if (inPlay) {
                     miss(rated);
                 }
             } else if (winner == null) {
+                progress.found(new Find(Find.Kind.MEETS, rated));
                 if (judge.holds(rated)) {
                     winner = rated;
                     meeting.put(rated.rig().route(), rated);
+                    progress.found(new Find(Find.Kind.CONFIRMED, rated));
                 } else {
                     unconfirmed.add(rated);
+                    progress.found(new Find(Find.Kind.NOT_CONFIRMED, rated));
                 }
             } else {
                 if (nearTie(rated.cents())) {
