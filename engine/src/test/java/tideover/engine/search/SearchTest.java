@@ -78,23 +78,6 @@ class SearchTest {
                     invented.weather(1), loads, invented.chance(0.3) ? invented.maybeHelped(outage) : outage, parts);
         }
 
-        /** Small stores, a charger and a cheap engine, dear panels: now one wins, now the other. */
-        static Shelf ofEngines(long seed) {
-            Invented invented = new Invented(seed);
-            List<Part> parts = new ArrayList<>();
-            for (int i = 0; i < 4; i++) {
-                double usableWh = invented.between(100, 2500);
-                parts.add(invented.battery("B" + i, usableWh, (long) (usableWh * invented.between(0.2, 0.5)) * 100));
-            }
-            parts.add(Invented.panel("P", invented.between(40, 220), invented.whole(60, 250) * 100L));
-            parts.add(invented.inverter("I", invented.between(0, 12), 9_000));
-            parts.add(invented.controller("C", invented.between(6, 30), 4_000));
-            parts.add(new Charger(Invented.listing("M", 3_000, 1), invented.whole(4, 20), 12, 14.6, 0.88, Set.of()));
-            parts.add(invented.engine("E", invented.whole(50, 250) * 100L));
-            Outage outage = invented.outage(1);
-            return new Shelf(invented.weather(1), invented.loads(true, true), outage, parts);
-        }
-
         private Shelf(Weather weather, List<Load> loads, Outage outage, List<Part> parts) {
             this.weather = weather;
             this.loads = loads;
@@ -139,7 +122,7 @@ class SearchTest {
         }
 
         private static Bench bench(List<Load> loads, Outage outage) {
-            return new Bench(Stock.of(List.of(), false), Laying.ASSUMED, loads, outage, -10);
+            return new Bench(Stock.of(List.of(), false), Laying.ASSUMED, loads, outage.help(), -10);
         }
 
         private void walkAll() {
@@ -232,25 +215,6 @@ class SearchTest {
         Shortlist list = shelf.search(2, rated -> true);
         assertThat(list.winner()).as("winner, seed %d", seed).isEqualTo(cheapest);
         assertThat(shelf.walked).containsAll(list.front()).containsAll(list.nearTies());
-    }
-
-    /** Engines of a rig's own among plain rigs: those are bounded only, these are screened exactly. */
-    @Test
-    void cheapestWithEnginesIsThatOfTheDumbSearch() {
-        int withEngine = 0;
-        for (long seed = 441; seed < 447; seed++) {
-            Shelf shelf = Shelf.ofEngines(seed);
-            Rated cheapest = shelf.walked.stream()
-                    .filter(r -> r.share() >= shelf.outage.targetShare())
-                    .findFirst()
-                    .orElse(null);
-            Shortlist list = shelf.search(2, rated -> true);
-            assertThat(list.winner() == cheapest || (cheapest != null && cheapest.equals(list.winner())))
-                    .as("winner, seed %d", seed)
-                    .isTrue();
-            withEngine += cheapest != null && cheapest.rig().engine() != null ? 1 : 0;
-        }
-        assertThat(withEngine).isBetween(1, 5);
     }
 
     /** Loads that switch themselves: the pooled bound rules out nothing that could have won, yet some of what could not. */
