@@ -138,6 +138,28 @@ public final class Advisor {
         return answer(list, winner == null ? null : proven(winner.rig(), confirm(winner.rig())), winner != null);
     }
 
+    /** Every engine by itself, and every vehicle with an inverter, judged on the question's outages. */
+    public static EngineAlone enginesAlone(Question question, Options options, Progress progress) {
+        return new Advisor(question, options, progress).enginesAlone();
+    }
+
+    private EngineAlone enginesAlone() {
+        return EngineAlone.of(
+                question, bench(question), site(question), options.stepsPerHour(), new EngineAlone.Walks() {
+                    @Override
+                    public double share(Rig rig) {
+                        return prover(sky)
+                                .share(rig, question.loads(), question.outage())
+                                .share();
+                    }
+
+                    @Override
+                    public boolean holds(Rig rig) {
+                        return Advisor.this.holds(rig);
+                    }
+                });
+    }
+
     /** Every rig that can be put together: what {@code size} numbers. */
     public static Shelf shelf(Question question) {
         return Shelf.of(

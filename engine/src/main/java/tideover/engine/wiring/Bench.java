@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import tideover.engine.load.Coincidence;
 import tideover.engine.load.Load;
 import tideover.engine.load.Supply;
 import tideover.engine.outage.Help;
@@ -17,12 +18,15 @@ import tideover.engine.part.Charger;
 import tideover.engine.part.Cord;
 import tideover.engine.part.Panel;
 import tideover.engine.part.SmallPart;
+import tideover.engine.rig.Alone;
 import tideover.engine.rig.Chosen;
 import tideover.engine.rig.FuelUse;
 import tideover.engine.rig.Lifting;
 import tideover.engine.rig.Rig;
 import tideover.engine.rig.Route;
 import tideover.engine.rig.Sockets;
+import tideover.engine.rig.StartChain;
+import tideover.engine.rig.StartEvent;
 import tideover.engine.why.Basis;
 import tideover.engine.why.Finding;
 import tideover.engine.why.Verdict;
@@ -210,9 +214,38 @@ public final class Bench {
         Rig.MainsCharge charge = rig.mainsCharge();
         if (charge != null && rig.engine() != null) {
             engineCord(charge, rig.engine().ratedW(), fedBy(charger), work);
+        } else if (Alone.is(rig)) {
+            houseCord(rig, work);
         } else if (charge != null && charger != null && charge.fromMains() && !engines.isEmpty()) {
             engineCord(charge, engines.get(0).watts(), fedBy(charger), work);
         }
+    }
+
+    /** From an engine without a battery to the house, for all that can run together and the hardest start among it. */
+    private void houseCord(Rig rig, Work work) {
+        List<Load> fed = Sockets.of(rig, loads).plugged().stream()
+                .filter(plugged -> plugged.throughInverter(rig))
+                .map(Sockets.Plugged::load)
+                .toList();
+        if (fed.isEmpty()) {
+            return;
+        }
+        Supply mains = fed.get(0).supply();
+        double lastingA = Coincidence.peakW(fed, Load::runningVa) / mains.volts();
+        double momentA = StartChain.events(rig, fed).stream()
+                        .mapToDouble(StartEvent::surgeVa)
+                        .max()
+                        .orElse(0)
+                / mains.volts();
+        Run run = new Run(
+                Run.Kind.ENGINE,
+                "",
+                1,
+                laying.engineM(),
+                mains.volts(),
+                mains.volts(),
+                new Amps(lastingA, lastingA, momentA, 0));
+        work.take(run, List.of(run, mains.plug()), gone -> cordPicker.pick(run, mains.plug(), gone));
     }
 
     private void engineCord(Rig.MainsCharge charge, double engineW, Supply fedBy, Work work) {

@@ -32,6 +32,11 @@ public record Build(
         return fuel == null ? 0 : fuel.cents();
     }
 
+    /** The same with what an engine burns that feeds its loads itself. */
+    public Build with(FuelUse burnt) {
+        return new Build(rig, circuit, partsList, counted, burnt);
+    }
+
     /** What the rules of wiring say: of the whole, then run by run. */
     public List<Finding> findings() {
         List<Finding> all = new ArrayList<>(circuit.findings());
