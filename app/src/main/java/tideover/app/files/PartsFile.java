@@ -26,8 +26,18 @@ import tideover.engine.why.Stated;
  * in its column's name. {@code docs/parts-file.md} tells every column.
  */
 public final class PartsFile {
-    static final List<String> KINDS =
-            List.of("box", "enclosure", "battery", "panel", "controller", "inverter", "charger", "sockets");
+    static final List<String> KINDS = List.of(
+            "box",
+            "enclosure",
+            "battery",
+            "panel",
+            "controller",
+            "inverter",
+            "charger",
+            "sockets",
+            "jug",
+            "cooler",
+            "stand-in");
     static final List<String> LISTING_COLUMNS =
             List.of("kind", "id", "name", "price", "currency", "priced_on", "condition", "mass_kg");
     /** Every column a file may have, in the order of the docs. */
@@ -83,6 +93,9 @@ public final class PartsFile {
             case "inverter" -> inverter(row, listing);
             case "charger" -> ChargerColumns.read(row, listing);
             case "sockets" -> sockets(row, listing);
+            case "jug" -> AidColumns.jug(row, listing);
+            case "cooler" -> AidColumns.cooler(row, listing);
+            case "stand-in" -> AidColumns.standIn(row, listing);
             case "box" -> box(row, listing);
             case "enclosure" -> enclosure(row, listing);
             default -> throw new IllegalStateException("kind " + kind);
@@ -180,6 +193,7 @@ public final class PartsFile {
         all.add("mains_charge_w");
         all.addAll(ChargerColumns.OWN);
         all.addAll(PanelColumns.ALL);
+        all.addAll(AidColumns.ALL);
         all.addAll(List.of("outlets", "remark"));
         return List.copyOf(all);
     }

@@ -13,6 +13,7 @@ import tideover.engine.site.RoomKind;
  *
  * @param chilledToDegC contents and air are at most so warm as the outage begins, by cooling ahead of a forecast storm; NaN
  *                      where nobody does that
+ * @param worthCents    what its contents are worth, whole cents; 0 where nobody tells
  * @param aids          ids of the parts that were put into it, or that it was moved into, for an outage; empty as it is every day
  */
 public record ColdLoad(
@@ -24,6 +25,7 @@ public record ColdLoad(
         double chilledToDegC,
         RoomKind room,
         Nature nature,
+        long worthCents,
         List<String> aids)
         implements KeepingLoad {
     /** To tell what it uses on a usual day. */
@@ -31,6 +33,7 @@ public record ColdLoad(
 
     public ColdLoad {
         Require.text("name", name);
+        Require.atLeast(0, "worthCents", worthCents, "cents");
         aids = List.copyOf(aids);
         boolean byTemperature =
                 need instanceof Need.Below || need instanceof Need.Band || need instanceof Need.HoursAbove;
@@ -52,7 +55,7 @@ public record ColdLoad(
             double chilledToDegC,
             RoomKind room,
             Nature nature) {
-        this(name, supply, box, need, duty, chilledToDegC, room, nature, List.of());
+        this(name, supply, box, need, duty, chilledToDegC, room, nature, 0, List.of());
     }
 
     /** Whether it is plugged in at all; a cooler lives on its ice. */
@@ -101,26 +104,39 @@ public record ColdLoad(
     }
 
     public ColdLoad with(ColdBox changed) {
-        return new ColdLoad(name, supply, changed, need, duty, chilledToDegC, room, nature, aids);
+        return new ColdLoad(name, supply, changed, need, duty, chilledToDegC, room, nature, worthCents, aids);
     }
 
     public ColdLoad with(Duty changed) {
-        return new ColdLoad(name, supply, box, need, changed, chilledToDegC, room, nature, aids);
+        return new ColdLoad(name, supply, box, need, changed, chilledToDegC, room, nature, worthCents, aids);
     }
 
     public ColdLoad chilledTo(double degC) {
-        return new ColdLoad(name, supply, box, need, duty, degC, room, nature, aids);
+        return new ColdLoad(name, supply, box, need, duty, degC, room, nature, worthCents, aids);
+    }
+
+    public ColdLoad worth(long cents) {
+        return new ColdLoad(name, supply, box, need, duty, chilledToDegC, room, nature, cents, aids);
     }
 
     /** With a part put into it, so that its box has changed. */
     public ColdLoad aided(String id, ColdBox changed) {
-        return new ColdLoad(name, supply, changed, need, duty, chilledToDegC, room, nature, more(id));
+        return new ColdLoad(name, supply, changed, need, duty, chilledToDegC, room, nature, worthCents, more(id));
     }
 
     /** Its contents moved into a box without a plug. */
     public ColdLoad movedInto(String id, ColdBox cooler) {
         return new ColdLoad(
-                name, Supply.NONE, cooler, need, Duty.AS_IT_NEEDS, Double.NaN, room, Nature.PLAIN, more(id));
+                name,
+                Supply.NONE,
+                cooler,
+                need,
+                Duty.AS_IT_NEEDS,
+                Double.NaN,
+                room,
+                Nature.PLAIN,
+                worthCents,
+                more(id));
     }
 
     private List<String> more(String id) {
