@@ -36,7 +36,10 @@ public final class PartsFile {
             "charger",
             "sockets",
             "engine",
-            "vehicle");
+            "vehicle",
+            "jug",
+            "cooler",
+            "stand-in");
     static final List<String> LISTING_COLUMNS =
             List.of("kind", "id", "name", "price", "currency", "priced_on", "condition", "mass_kg");
     /** Every column a file may have, in the order of the docs. */
@@ -94,6 +97,9 @@ public final class PartsFile {
             case "sockets" -> sockets(row, listing);
             case "engine" -> EngineColumns.read(row, listing, false);
             case "vehicle" -> EngineColumns.read(row, listing, true);
+            case "jug" -> AidColumns.jug(row, listing);
+            case "cooler" -> AidColumns.cooler(row, listing);
+            case "stand-in" -> AidColumns.standIn(row, listing);
             case "box" -> box(row, listing);
             case "enclosure" -> enclosure(row, listing);
             default -> throw new IllegalStateException("kind " + kind);
@@ -192,6 +198,7 @@ public final class PartsFile {
         all.addAll(ChargerColumns.OWN);
         all.addAll(EngineColumns.OWN);
         all.addAll(PanelColumns.ALL);
+        all.addAll(AidColumns.ALL);
         all.addAll(List.of("outlets", "remark"));
         return List.copyOf(all);
     }

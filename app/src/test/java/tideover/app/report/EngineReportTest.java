@@ -135,6 +135,9 @@ class EngineReportTest {
                 .contains("Local codes and insurers limit how much petrol")
                 .contains("switched off, cooled down")
                 .contains("1 x carbon monoxide alarm")
-                .contains("Never feed a house circuit");
+                .contains("Never feed a house circuit")
+                .contains("Exhaust kills within minutes")
+                .contains("Never plug an engine or an inverter into a wall outlet")
+                .contains("never in a garage, on a porch");
     }
 }

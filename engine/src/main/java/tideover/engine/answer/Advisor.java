@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import tideover.engine.outage.Help;
 import tideover.engine.outage.Outage;
 import tideover.engine.proof.CarriedShare;
+import tideover.engine.proof.KeptBound;
 import tideover.engine.proof.PlaneWeather;
 import tideover.engine.proof.Proof;
 import tideover.engine.proof.Prover;
@@ -18,6 +19,7 @@ import tideover.engine.proof.TraceChecker;
 import tideover.engine.quantity.ModelYear;
 import tideover.engine.quantity.Series;
 import tideover.engine.quantity.Workers;
+import tideover.engine.rig.Aids;
 import tideover.engine.rig.Rig;
 import tideover.engine.rig.RuleBook;
 import tideover.engine.rig.Site;
@@ -111,7 +113,7 @@ public final class Advisor {
                 question.place().meanSolarNoonHour(),
                 options.stepsPerHour(),
                 question.asked(),
-                prover(sky).keptBound(question.loads(), question.outage()),
+                keptBound(),
                 workers);
         // The confirming years are drawn beside it: neither knows of the other.
         Offers[] offers = new Offers[1];
@@ -160,19 +162,23 @@ public final class Advisor {
                 });
     }
 
+    /** What the loads that switch themselves need at least, whatever aids stand beside a rig. */
+    private KeptBound keptBound() {
+        return KeptBound.easiest(question.rigs().aids().stream()
+                .map(set -> prover(sky).keptBound(Aids.served(set, question.loads()), question.outage()))
+                .toList());
+    }
+
     /** Every rig that can be put together: what {@code size} numbers. */
     public static Shelf shelf(Question question) {
-        return Shelf.of(
-                question.parts(),
-                question.outage().isHelped() ? question.grammar().withChargers() : question.grammar(),
-                question.loads());
+        return Shelf.of(question.parts(), question.rigs(), question.loads());
     }
 
     /** Every rig that keeps the rules and the budget, cheapest first: for small lists of parts. */
     public static Candidates candidates(Question question) {
         return Candidates.of(
                 question.parts(),
-                question.outage().isHelped() ? question.grammar().withChargers() : question.grammar(),
+                question.rigs(),
                 question.loads(),
                 site(question),
                 bench(question),
@@ -291,6 +297,8 @@ public final class Advisor {
         Build build = bench(question).wire(rig);
         Site site = site(question).with(Room.extremes(sky.storeRoomDegC(), ModelYear.ALL_MONTHS));
         List<Finding> findings = new ArrayList<>(RuleBook.findings(rig, question.loads(), site));
+        findings.addAll(
+                Aids.findings(rig.chosen(), question.loads(), question.outage().hours()));
         findings.addAll(build.findings());
         return new ProvenRig(
                 rig,

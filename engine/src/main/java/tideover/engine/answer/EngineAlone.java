@@ -83,6 +83,11 @@ public record EngineAlone(List<Way> ways, int looked, Map<String, Integer> refus
         return new EngineAlone(judging.ways, judging.looked, judging.refused);
     }
 
+    /** What must be minded beside them; empty where there are none. */
+    public List<String> cautions() {
+        return Cautions.ofEngines(ways.stream().map(Way::kind).toList());
+    }
+
     /** Seconds without power as an outage begins, on an engine by itself. */
     static double gapSeconds(Engine engine) {
         double untilLoad = engine.habits().untilLoadSeconds();

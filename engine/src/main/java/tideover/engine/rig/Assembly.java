@@ -19,8 +19,8 @@ import tideover.engine.part.Store;
 
 /**
  * Turns a choice of parts into a rig, or says why the parts are no rig. A rig has one store (a ready-made box, or
- * batteries of one kind), at most one kind of panel, one controller and one inverter, whether built in or
- * separate, and at most one engine, to feed its charger.
+ * batteries of one kind), at most one kind of panel, one controller and one inverter, whether built in or separate, and at most one
+ * engine, to feed its charger. Aids may stand beside anything.
  */
 public final class Assembly {
     /** A small switching charger. Common practice, no source. */

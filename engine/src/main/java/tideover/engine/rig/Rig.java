@@ -3,6 +3,7 @@ package tideover.engine.rig;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import tideover.engine.load.Load;
 import tideover.engine.outage.Outage;
 import tideover.engine.part.Battery;
 import tideover.engine.part.ControllerRating;
@@ -136,6 +137,11 @@ public record Rig(
                 engine,
                 outlets,
                 leads);
+    }
+
+    /** Loads as they are with the aids among its parts: what is left to it. Asked again of these it gives the same. */
+    public List<Load> served(List<Load> loads) {
+        return Aids.served(chosen, loads);
     }
 
     public double busV() {

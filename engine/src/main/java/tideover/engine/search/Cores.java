@@ -17,13 +17,16 @@ import tideover.engine.rig.Chosen;
 
 /**
  * The grammar of rigs, all but a separate charge controller and panels: a ready-made box, or an enclosure with batteries, or
- * batteries with what serves their loads. What is not built in may be added, and an engine or a vehicle beside a
- * charger. {@link Shelf} says what may follow.
+ * batteries with what serves their loads. What is not built in may be added, and an engine or a vehicle beside a charger; each set
+ * of aids may stand in front. {@link Shelf} says what may follow.
  */
 final class Cores {
     private final List<Part> parts;
     private final Grammar grammar;
     private final Consumer<Core> use;
+
+    /** That stand in front of every core now. */
+    private List<Chosen> aids = List.of();
 
     private Cores(List<Part> parts, Grammar grammar, Consumer<Core> use) {
         this.parts = parts;
@@ -44,6 +47,13 @@ final class Cores {
     }
 
     private void all() {
+        for (List<Chosen> set : grammar.aids()) {
+            aids = set;
+            allWithThese();
+        }
+    }
+
+    private void allWithThese() {
         for (ReadyBox box : kind(parts, ReadyBox.class)) {
             addSun(List.of(new Chosen(box, 1)), box.controller());
         }
@@ -82,7 +92,12 @@ final class Cores {
         if (chosen.stream().noneMatch(one -> one.part() instanceof Charger || one.part() instanceof Engine)) {
             addChargers(chosen, builtIn);
         }
-        use.accept(new Core(chosen, builtIn));
+        List<Chosen> all = chosen;
+        if (!aids.isEmpty()) {
+            all = new ArrayList<>(aids);
+            all.addAll(chosen);
+        }
+        use.accept(new Core(List.copyOf(all), builtIn));
     }
 
     /**

@@ -27,6 +27,8 @@ import tideover.engine.proof.PlaneWeather;
 import tideover.engine.proof.RigFigures;
 import tideover.engine.quantity.Series;
 import tideover.engine.quantity.Workers;
+import tideover.engine.rig.Aids;
+import tideover.engine.rig.Chosen;
 import tideover.engine.rig.Rig;
 import tideover.engine.rig.Route;
 
@@ -401,8 +403,12 @@ public final class Search {
         /** All that a rig's demand depends on; the day's steps are worked out once for each. */
         private Profile profile(Rig rig) {
             record Electronics(
-                    @Nullable InverterRating inverter, List<Outlet> outlets, Rig.@Nullable MainsCharge mainsCharge) {}
-            Electronics same = new Electronics(rig.inverter(), rig.outlets(), rig.engineCharge(outage));
+                    @Nullable InverterRating inverter,
+                    List<Outlet> outlets,
+                    Rig.@Nullable MainsCharge mainsCharge,
+                    List<Chosen> aids) {}
+            Electronics same =
+                    new Electronics(rig.inverter(), rig.outlets(), rig.engineCharge(outage), Aids.in(rig.chosen()));
             return profileOf.computeIfAbsent(
                     same,
                     key -> new Profile(BusDemand.of(rig, byTheClock, noonHour, stepsPerHour)

@@ -206,6 +206,19 @@ class EngineAloneTest {
                 .containsKey("bus-voltage");
     }
 
+    @Test
+    void whatKillsIsSaid() {
+        EngineAlone trucks = judged(List.of(lamp(190)), 72, 0, truck(), inverter(12));
+        assertThat(trucks.cautions())
+                .anyMatch(caution -> caution.contains("never in a garage"))
+                .anyMatch(caution -> caution.contains("wall outlet"))
+                .anyMatch(caution -> caution.startsWith("A vehicle idles outdoors only"));
+        assertThat(judged(List.of(lamp(100)), 72, 20, engine()).cautions())
+                .anyMatch(caution -> caution.contains("cold, outdoors"))
+                .noneMatch(caution -> caution.startsWith("A vehicle"));
+        assertThat(judged(List.of(lamp(100)), 72, 20).cautions()).isEmpty();
+    }
+
     /** What switches itself is walked through the weather, and the engine runs all the time. */
     @Test
     void coldBoxesAreWalked() {
