@@ -104,6 +104,9 @@ public final class JsonAnswer {
         asked.put("panels_out_after_h", outage.panelsOutAfterHours());
         Json.number(asked, "keep_back_share", outage.keepBack());
         JsonKept.storm(asked, question);
+        ArrayNode engineHours = asked.putArray("engine_hours_of_day");
+        outage.tending().engineHours().forEach(window -> engineHours.add(window.words()));
+        Json.number(asked, "fuel_stored_l", outage.tending().storedL());
         Json.number(node, "panel_tilt_deg", question.mount().tiltDeg());
         Json.number(node, "panel_azimuth_deg", question.mount().azimuthDeg());
         ArrayNode loads = node.putArray("loads");
@@ -144,6 +147,7 @@ public final class JsonAnswer {
         Json.number(node, "array_rated_w", rig.proof().figures().arrayRatedW());
         Json.number(node, "controller_limit_w", rig.proof().figures().controllerMaxW());
         JsonBattery.put(node, rig);
+        EngineWords.put(node, rig);
         JsonStarts.put(node, rig);
         JsonWiring.put(node, rig.build(), question.loads());
         findings(node, rig.findings());

@@ -206,6 +206,10 @@ public final class TextAnswer {
         if (rig.rig().store() instanceof RatedStore store) {
             wrapped("  Battery: ", BatteryWords.what(store) + "; " + BatteryWords.warmth(store, rig.proof()) + ".");
         }
+        String engine = EngineWords.of(rig, question.currency());
+        if (engine != null) {
+            wrapped("  Engine: ", engine);
+        }
         if (rig.cost() != null) {
             wrapped("  Its cost: ", BatteryWords.cost(rig.cost(), question.currency()) + ".");
         }

@@ -292,6 +292,10 @@ public final class Words {
             case "flooded-slept-in" -> "flooded lead where people sleep";
             case "socket-volts" -> "sockets without a converter on a battery of other volts";
             case "car-socket-hours" -> "more than a car socket carries for hours";
+            case "engine-plug" -> "no outlet of the engine or vehicle fits the charger";
+            case "engine-watts" -> "the charger draws more than the engine or vehicle gives it";
+            case "engine-fuel" -> "an outage burns more fuel than the tank holds and the plan stores";
+            case "medical-engine" -> "somebody's health hangs on an engine that nobody able is named to start";
             case "at-hand" -> "more pieces than there are to be had";
             case "medical-gap" ->
                 "a load that somebody's health hangs on is without power for longer than the person can be";

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import tideover.engine.outage.Help;
 import tideover.engine.outage.Outage;
 import tideover.engine.proof.CarriedShare;
+import tideover.engine.proof.KeptBound;
 import tideover.engine.proof.PlaneWeather;
 import tideover.engine.proof.Proof;
 import tideover.engine.proof.Prover;
@@ -18,6 +19,7 @@ import tideover.engine.proof.TraceChecker;
 import tideover.engine.quantity.ModelYear;
 import tideover.engine.quantity.Series;
 import tideover.engine.quantity.Workers;
+import tideover.engine.rig.Aids;
 import tideover.engine.rig.Rig;
 import tideover.engine.rig.RuleBook;
 import tideover.engine.rig.Site;
@@ -111,7 +113,7 @@ public final class Advisor {
                 question.place().meanSolarNoonHour(),
                 options.stepsPerHour(),
                 question.asked(),
-                prover(sky).keptBound(question.loads(), question.outage()),
+                keptBound(),
                 workers);
         // The confirming years are drawn beside it: neither knows of the other.
         Offers[] offers = new Offers[1];
@@ -138,19 +140,45 @@ public final class Advisor {
         return answer(list, winner == null ? null : proven(winner.rig(), confirm(winner.rig())), winner != null);
     }
 
+    /** Every engine by itself, and every vehicle with an inverter, judged on the question's outages. */
+    public static EngineAlone enginesAlone(Question question, Options options, Progress progress) {
+        return new Advisor(question, options, progress).enginesAlone();
+    }
+
+    private EngineAlone enginesAlone() {
+        return EngineAlone.of(
+                question, bench(question), site(question), options.stepsPerHour(), new EngineAlone.Walks() {
+                    @Override
+                    public double share(Rig rig) {
+                        return prover(sky)
+                                .share(rig, question.loads(), question.outage())
+                                .share();
+                    }
+
+                    @Override
+                    public boolean holds(Rig rig) {
+                        return Advisor.this.holds(rig);
+                    }
+                });
+    }
+
+    /** What the loads that switch themselves need at least, whatever aids stand beside a rig. */
+    private KeptBound keptBound() {
+        return KeptBound.easiest(question.rigs().aids().stream()
+                .map(set -> prover(sky).keptBound(Aids.served(set, question.loads()), question.outage()))
+                .toList());
+    }
+
     /** Every rig that can be put together: what {@code size} numbers. */
     public static Shelf shelf(Question question) {
-        return Shelf.of(
-                question.parts(),
-                question.outage().isHelped() ? question.grammar().withChargers() : question.grammar(),
-                question.loads());
+        return Shelf.of(question.parts(), question.rigs(), question.loads());
     }
 
     /** Every rig that keeps the rules and the budget, cheapest first: for small lists of parts. */
     public static Candidates candidates(Question question) {
         return Candidates.of(
                 question.parts(),
-                question.outage().isHelped() ? question.grammar().withChargers() : question.grammar(),
+                question.rigs(),
                 question.loads(),
                 site(question),
                 bench(question),
@@ -178,13 +206,14 @@ public final class Advisor {
                 Stock.of(question.smallParts(), metric),
                 question.laying(),
                 question.loads(),
-                question.outage().help(),
+                question.outage(),
                 site(question).coldDegC());
     }
 
     private static Site site(Question question) {
         boolean engine = question.outage().help().stream().anyMatch(help -> help instanceof Help.Engine);
-        return new Site(question.lowestDegC(), question.sleptIn(), question.batteryRoom(), null, engine);
+        return new Site(
+                question.lowestDegC(), question.sleptIn(), question.batteryRoom(), null, engine, question.outage());
     }
 
     /** Whether a rig that the screening let through meets the target in the full walk and on other years. */
@@ -268,6 +297,8 @@ public final class Advisor {
         Build build = bench(question).wire(rig);
         Site site = site(question).with(Room.extremes(sky.storeRoomDegC(), ModelYear.ALL_MONTHS));
         List<Finding> findings = new ArrayList<>(RuleBook.findings(rig, question.loads(), site));
+        findings.addAll(
+                Aids.findings(rig.chosen(), question.loads(), question.outage().hours()));
         findings.addAll(build.findings());
         return new ProvenRig(
                 rig,

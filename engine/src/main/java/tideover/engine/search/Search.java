@@ -29,6 +29,8 @@ import tideover.engine.proof.PlaneWeather;
 import tideover.engine.proof.RigFigures;
 import tideover.engine.quantity.Series;
 import tideover.engine.quantity.Workers;
+import tideover.engine.rig.Aids;
+import tideover.engine.rig.Chosen;
 import tideover.engine.rig.Rig;
 import tideover.engine.rig.Route;
 
@@ -420,9 +422,12 @@ public final class Search {
         /** All that a rig's demand depends on; the day's steps are worked out once for each. */
         private Profile profile(Rig rig) {
             record Electronics(
-                    @Nullable InverterRating inverter, List<Outlet> outlets, Rig.@Nullable MainsCharge mainsCharge) {}
+                    @Nullable InverterRating inverter,
+                    List<Outlet> outlets,
+                    Rig.@Nullable MainsCharge mainsCharge,
+                    List<Chosen> aids) {}
             Electronics same =
-                    new Electronics(rig.inverter(), rig.outlets(), outage.help().isEmpty() ? null : rig.mainsCharge());
+                    new Electronics(rig.inverter(), rig.outlets(), rig.engineCharge(outage), Aids.in(rig.chosen()));
             return profileOf.computeIfAbsent(
                     same,
                     key -> new Profile(BusDemand.of(rig, byTheClock, noonHour, stepsPerHour)
@@ -690,7 +695,7 @@ public final class Search {
 
         /** Whether the screening tells the share itself and no bound: a plain store, fed by nothing but the sun. */
         private boolean isExact(Rig rig) {
-            return rig.store() instanceof PlainStore && !outage.isHelped() && kept.isNothing();
+            return rig.store() instanceof PlainStore && !rig.isHelped(outage) && kept.isNothing();
         }
 
         private void take(Priced one) {
