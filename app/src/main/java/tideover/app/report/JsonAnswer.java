@@ -65,6 +65,9 @@ public final class JsonAnswer {
                     "by_way_of_building",
                     JsonWiring.byRoute(
                             list.byRoute(), !answer.question().smallParts().isEmpty()));
+            root.set(
+                    "ways",
+                    JsonWays.of(answer.ways(), !answer.question().smallParts().isEmpty()));
             root.set("near_ties", rated(list.nearTies()));
             root.set("price_share_front", rated(list.front()));
             root.set("nearest_misses", rated(list.misses()));

@@ -292,6 +292,12 @@ public final class TextAnswer {
             heading(ways.caption());
             rows(ways);
         }
+        if (!answer.ways().isEmpty()) {
+            Table figures = WaysTable.figures(answer.question(), answer.ways());
+            heading(figures.caption());
+            rows(figures);
+            table(WaysTable.words(answer.ways()));
+        }
         if (!list.nearTies().isEmpty()) {
             heading("Others within a tenth of that price (on the first weather years; prove confirms)");
             rated(list.nearTies());

@@ -31,6 +31,15 @@ public record Price(long partsCents, long smallPartsCents, long toolsCents, long
                 : new Price(parts, allowed(rig, allowances), 0, joining);
     }
 
+    /** Aids by themselves, with what belongs to them. */
+    static Price withoutRig(List<Chosen> aids, PartsList list) {
+        long parts = 0;
+        for (Chosen chosen : aids) {
+            parts += chosen.part().listing().costCents(chosen.count());
+        }
+        return new Price(parts, list.smallPartsCents(), list.toolsCents(), 0);
+    }
+
     private static long allowed(Rig rig, Allowances allowances) {
         return switch (rig.route()) {
             case READY_BOX -> allowances.readyBoxCents();
