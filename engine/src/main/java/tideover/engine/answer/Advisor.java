@@ -146,6 +146,7 @@ public final class Advisor {
                 site(question),
                 bench(question),
                 question.allowances(),
+                question.terms(),
                 question.budgetCents());
     }
 
@@ -251,7 +252,7 @@ public final class Advisor {
         return new ProvenRig(
                 rig,
                 build,
-                Price.of(build, question.loads(), question.allowances()),
+                Price.of(build, question.loads(), question.allowances(), question.terms()),
                 findings,
                 proof,
                 confirmed,

@@ -26,6 +26,7 @@ import tideover.engine.wiring.Allowances;
 import tideover.engine.wiring.Bench;
 import tideover.engine.wiring.Build;
 import tideover.engine.wiring.Price;
+import tideover.engine.wiring.Terms;
 
 /**
  * Every rig that the grammar allows over the parts: a ready-made box, or an enclosure with batteries, or batteries with
@@ -70,8 +71,9 @@ public record Candidates(
             Site site,
             Bench bench,
             Allowances allowances,
+            Terms terms,
             OptionalLong budgetCents) {
-        Judge judge = new Judge(loads, site, bench, allowances, budgetCents);
+        Judge judge = new Judge(loads, site, bench, allowances, terms, budgetCents);
         forEach(usable(parts, loads), grammar, judge);
         judge.kept.sort(Priced.BY_PRICE);
         return new Candidates(judge.kept, judge.looked, judge.rejected, judge.overBudget, judge.leastOverBudgetCents);
@@ -92,6 +94,7 @@ public record Candidates(
         private final Site site;
         private final Bench bench;
         private final Allowances allowances;
+        private final Terms terms;
         private final OptionalLong budgetCents;
         private final List<Priced> kept = new ArrayList<>();
         private final Map<String, Integer> rejected = new TreeMap<>();
@@ -100,7 +103,8 @@ public record Candidates(
         private int overBudget;
         private OptionalLong leastOverBudgetCents = OptionalLong.empty();
 
-        Judge(List<Load> loads, Site site, Bench bench, Allowances allowances, OptionalLong budgetCents) {
+        Judge(List<Load> loads, Site site, Bench bench, Allowances allowances, Terms terms, OptionalLong budgetCents) {
+            this.terms = terms;
             this.loads = loads;
             this.site = site;
             this.bench = bench;
@@ -138,7 +142,7 @@ public record Candidates(
         }
 
         private void keep(Build build) {
-            Price price = Price.of(build, loads, allowances);
+            Price price = Price.of(build, loads, allowances, terms);
             if (budgetCents.isPresent() && price.totalCents() > budgetCents.getAsLong()) {
                 overBudget++;
                 leastOverBudgetCents =
