@@ -48,7 +48,8 @@ public final class PartsFile {
                     COLUMNS,
                     LISTING_COLUMNS,
                     Range.from(0, 10_000).likely(0.05, 100)),
-            PartsFile::part);
+            PartsFile::part,
+            Part::listing);
 
     private PartsFile() {}
 
@@ -62,6 +63,11 @@ public final class PartsFile {
         List<Part> parts = TABLE.read(reading, Beside.folder(folderOf(file)), name, name, null, new HashMap<>());
         reading.throwIfWrong();
         return new Content(parts, parts.get(0).listing().currency(), reading.cautions());
+    }
+
+    /** Every column a file may have, in the order of the docs. */
+    public static List<String> columnNames() {
+        return COLUMNS;
     }
 
     static String fileName(Path file) {
@@ -169,6 +175,7 @@ public final class PartsFile {
     private static List<String> columns() {
         List<String> all = new ArrayList<>(LISTING_COLUMNS);
         all.add("at_hand");
+        all.addAll(SellingColumns.ALL);
         all.addAll(StoreColumns.PLAIN);
         all.addAll(StoreColumns.SHARED);
         all.addAll(RatedColumns.ALL);
@@ -180,7 +187,8 @@ public final class PartsFile {
         all.add("mains_charge_w");
         all.addAll(ChargerColumns.OWN);
         all.addAll(PanelColumns.ALL);
-        all.addAll(List.of("outlets", "remark"));
+        all.add("outlets");
+        all.addAll(PartsTable.PASSED_OVER);
         return List.copyOf(all);
     }
 }

@@ -1,7 +1,9 @@
 package tideover.app.files;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import tideover.engine.why.Basis;
 import tideover.engine.why.InputProblems;
 import tideover.engine.why.MarginNote;
@@ -22,6 +24,7 @@ final class Reading {
     private final List<MarginNote> notes = new ArrayList<>();
     private final List<String> cautions = new ArrayList<>();
     private final List<Spread> spreads = new ArrayList<>();
+    private final Map<String, Map<String, String>> typedById = new HashMap<>();
     private int problemCount;
     private int silentFlaws;
 
@@ -41,6 +44,7 @@ final class Reading {
         notes.addAll(part.notes);
         part.cautions.forEach(this::caution);
         spreads.addAll(part.spreads);
+        typedById.putAll(part.typedById);
     }
 
     void problem(String where, String found, String expected, String suggestion) {
@@ -58,6 +62,15 @@ final class Reading {
         if (cautions.size() < MOST_PROBLEMS) {
             cautions.add(sentence);
         }
+    }
+
+    /** Keeps what was typed of a part, by column; of parts with the same id the last. */
+    void typed(String id, Map<String, String> cells) {
+        typedById.put(id, cells);
+    }
+
+    Map<String, Map<String, String>> typedById() {
+        return Map.copyOf(typedById);
     }
 
     void spread(Spread spread) {

@@ -291,7 +291,7 @@ public final class Advisor {
                 meets,
                 question.weather().words(),
                 Cautions.of(question, rig, sky.weather()),
-                Notes.of(question, options, sky.weather(), sky.plane()));
+                Notes.of(question, options, sky.weather(), sky.plane(), rig));
     }
 
     private Sky sky(long seed, int years) {
