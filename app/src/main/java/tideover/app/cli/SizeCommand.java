@@ -62,8 +62,9 @@ final class SizeCommand implements Callable<Integer> {
     }
 
     private static Answer solved(Question question, Options options, AskOptions ask) {
-        try (ProgressLine progress = ask.progress()) {
-            return Advisor.size(question, options, progress);
+        try (ProgressLine line = ask.progress(question);
+                Watch watch = ask.watch(line, question, options)) {
+            return Advisor.size(question, options, watch);
         }
     }
 

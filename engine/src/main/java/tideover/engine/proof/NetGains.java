@@ -21,8 +21,22 @@ public final class NetGains {
         void visit(double[] sunnyWh, double[] darkDayWh, int starts);
     }
 
+    /** Start hours of outages, in runs of neighbours. */
+    public static final class Starts {
+        private final List<Stretch> stretches;
+
+        private Starts(List<Stretch> stretches) {
+            this.stretches = stretches;
+        }
+
+        /** Every hour of the asked months of so many years. */
+        public static Starts all(Outage outage, int years) {
+            return new Starts(Stretch.of(outage.months(), years, outage.hours()));
+        }
+    }
+
     /**
-     * Goes through the asked months of all years, in their order.
+     * Goes through some starts, in their order.
      *
      * @param sunPerRatedW  hourly DC watts per rated watt
      * @param rig           its capacity is not looked at
@@ -32,20 +46,18 @@ public final class NetGains {
      */
     public static void visit(
             Series sunPerRatedW,
-            int years,
+            Starts from,
             RigFigures rig,
             double[] essentialBusW,
             Series lessW,
             int stepsPerHour,
-            Outage outage,
             Visitor visitor) {
         Gains gains = new Gains(rig, essentialBusW, stepsPerHour);
         double[] darkDayWh = gains.darkDayWh();
         double[] sunBusW = {};
         double[] less = {};
         double[] sunnyWh = {};
-        List<Stretch> stretches = Stretch.of(outage.months(), years, outage.hours());
-        for (Stretch stretch : stretches) {
+        for (Stretch stretch : from.stretches) {
             if (sunBusW.length != stretch.hours()) {
                 sunBusW = new double[stretch.hours()];
                 less = new double[stretch.hours()];

@@ -146,7 +146,15 @@ public record Price(
                 .count();
     }
 
+    /**
+     * Small parts, tools and joining, without the tax and shipping of any of them: with {@link Listing#costCents} of the main parts
+     * no more than the total, for one more part may make an order free of shipping.
+     */
+    public long besidePartsCents() {
+        return smallPartsCents + toolsCents + hardWiredCents;
+    }
+
     public long totalCents() {
-        return partsCents + smallPartsCents + toolsCents + hardWiredCents + taxCents + shippingCents;
+        return partsCents + besidePartsCents() + taxCents + shippingCents;
     }
 }
