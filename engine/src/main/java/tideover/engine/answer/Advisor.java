@@ -207,6 +207,7 @@ public final class Advisor {
                 site(question),
                 bench(question),
                 question.allowances(),
+                question.terms(),
                 question.budgetCents());
     }
 
@@ -218,6 +219,7 @@ public final class Advisor {
                 site(question),
                 bench(question),
                 question.allowances(),
+                question.terms(),
                 question.budgetCents(),
                 workers);
     }
@@ -327,7 +329,7 @@ public final class Advisor {
         return new ProvenRig(
                 rig,
                 build,
-                Price.of(build, question.loads(), question.allowances()),
+                Price.of(build, question.loads(), question.allowances(), question.terms()),
                 findings,
                 proof,
                 confirmed,
@@ -371,7 +373,7 @@ public final class Advisor {
                 meets,
                 question.weather().words(),
                 cautions,
-                Notes.of(question, options, sky.weather(), sky.plane()),
+                Notes.of(question, options, sky.weather(), sky.plane(), rig),
                 ways);
     }
 

@@ -103,6 +103,7 @@ public record Rig(
                 null,
                 null,
                 null,
+                null,
                 List.of(),
                 new Leads(0, 0));
     }
