@@ -10,8 +10,8 @@ import tideover.engine.site.Weather;
 
 /**
  * The carried share without a short cut: every outage by itself from its first step to its last, with every flow accounted for
- * and whatever switches itself reckoned from its state. Nothing is known again from another outage or another rig, nothing
- * ends early, one thread. The list of starts is its own.
+ * and whatever switches itself reckoned from its state. No tape is read, nothing is known again from another outage or another
+ * rig, nothing ends early, one thread. The list of starts is its own.
  */
 public final class UnmergedShare {
     private static final int[] DAYS = {31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
@@ -29,8 +29,8 @@ public final class UnmergedShare {
     }
 
     public double of(Rig rig, List<Load> loads, Outage outage) {
-        Supplier<Walk> walks =
-                Setup.of(rig, loads, shelf, noonHour, stepsPerHour, outage).walks(outage.hours(), true);
+        Setup setup = Setup.of(rig, loads, shelf, noonHour, stepsPerHour, outage);
+        Supplier<Walk> walks = setup.with(reckoning(setup.kept())).walks(outage.hours());
         int starts = 0;
         int carried = 0;
         for (int year = 0; year < years; year++) {
@@ -50,5 +50,18 @@ public final class UnmergedShare {
             }
         }
         return (double) carried / starts;
+    }
+
+    /** The same without their tapes. */
+    private Kept reckoning(Kept kept) {
+        List<Kept.One> all = kept.all().stream()
+                .map(one -> new Kept.One(one.load(), one.ac(), one.busPerPlugW(), (storm, foreseen, looked) -> {
+                    boolean follows = one.maker().keeper(storm, foreseen, false) instanceof Follower;
+                    Keeper keeper = one.maker().keeper(storm, foreseen, true);
+                    Keeper scout = one.maker().keeper(storm, foreseen, true);
+                    return follows ? new PatientKeeper(keeper, scout, stepsPerHour) : keeper;
+                }))
+                .toList();
+        return new Kept(all, kept.loss(), kept.standingW());
     }
 }

@@ -29,6 +29,7 @@ import tideover.engine.why.Finding;
 import tideover.engine.why.Verdict;
 import tideover.engine.wiring.Bench;
 import tideover.engine.wiring.Build;
+import tideover.engine.wiring.Laying;
 import tideover.engine.wiring.Price;
 
 /**
@@ -41,6 +42,9 @@ final class BruteForce {
             .thenComparing(Comparator.comparingDouble(Way::share).reversed())
             .thenComparingDouble(way -> way.rig().massKg())
             .thenComparing(way -> way.rig().id());
+
+    /** Room for rounding, as the screening leaves it. */
+    private static final double BREATH_WH = 1e-7;
 
     private BruteForce() {}
 
@@ -60,7 +64,7 @@ final class BruteForce {
             }
             Bench bench = new Bench(
                     one.stock(),
-                    tideover.engine.wiring.Laying.ASSUMED,
+                    Laying.ASSUMED,
                     one.loads(),
                     one.outage().help(),
                     SmallCase.COLD_DEG_C);
@@ -199,24 +203,29 @@ final class BruteForce {
                 kept.isNothing() ? RigFigures.of(rig) : RigFigures.of(rig).pooledWith(kept.storeWh());
         List<Load> byTheClock =
                 one.loads().stream().filter(load -> !load.keeps()).toList();
-        CapacityCounts counts = new CapacityCounts(new double[] {figures.capacityWh()});
+        NetGains.Starts all = NetGains.Starts.all(screened, one.weather().years());
+        int[] carried = {0};
         NetGains.visit(
                 ArraySun.of(rig).wattsPerRatedW(one.plane()),
-                one.weather().years(),
+                all,
                 figures,
                 BusDemand.of(rig, byTheClock, SmallCase.NOON, one.stepsPerHour())
                         .essentialLessEngineW(rig, outage),
                 kept.needW(),
                 one.stepsPerHour(),
-                screened,
-                (sunnyWh, darkDayWh, starts) -> counts.add(Drawdown.neededWh(
-                        darkDayWh,
-                        sunnyWh,
-                        starts,
-                        one.stepsPerHour(),
-                        screened.panelsOutAfterHours(),
-                        screened.hours(),
-                        screened.chargeAtStart())));
-        return counts.share(figures.capacityWh());
+                (sunnyWh, darkDayWh, starts) -> {
+                    double[] needed = Drawdown.neededWh(
+                            darkDayWh,
+                            sunnyWh,
+                            starts,
+                            one.stepsPerHour(),
+                            screened.panelsOutAfterHours(),
+                            screened.hours(),
+                            screened.chargeAtStart());
+                    for (double wh : needed) {
+                        carried[0] += wh <= figures.capacityWh() + BREATH_WH ? 1 : 0;
+                    }
+                });
+        return (double) carried[0] / all.count();
     }
 }

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.stream.LongStream;
 import org.jspecify.annotations.Nullable;
@@ -15,6 +16,7 @@ import tideover.engine.load.Load;
 import tideover.engine.outage.Help;
 import tideover.engine.part.Part;
 import tideover.engine.proof.KeptBound;
+import tideover.engine.proof.Prover;
 import tideover.engine.rig.Chosen;
 import tideover.engine.rig.Rig;
 
@@ -52,7 +54,9 @@ class BruteForceTest {
             count(one, ways);
             BruteForce.Way answer = BruteForce.answer(ways, one.outage().targetShare());
             answers += answer == null ? 0 : 1;
+            tie(ways, answer, one.outage().targetShare());
             bound(one, ways, answer);
+            walk(one, ways);
             compare(one, ways, answer, SearchAnswer.of(one, 2));
         }
 
@@ -89,6 +93,37 @@ class BruteForceTest {
                     .toList();
             if (!front.equals(found.front())) {
                 faults.add("seed " + one.seed() + ": brute force's front " + front + "; search's " + found.front());
+            }
+        }
+
+        /** The prover that merges, ends early and remembers, rig after rig, against the walk that does nothing of that. */
+        private void walk(SmallCase one, List<BruteForce.Way> ways) {
+            Prover prover = SearchAnswer.prover(one, 2);
+            double target = one.outage().targetShare();
+            for (BruteForce.Way way : ways) {
+                double merged =
+                        prover.share(way.rig(), one.loads(), one.outage()).share();
+                OptionalDouble early = prover.shareFrom(target, way.rig(), one.loads(), one.outage());
+                OptionalDouble unmerged =
+                        way.share() >= target ? OptionalDouble.of(way.share()) : OptionalDouble.empty();
+                if (merged != way.share() || !early.equals(unmerged)) {
+                    faults.add("seed " + one.seed() + ", target " + target + ": " + way.rig().id() + " carries "
+                            + way.share() + " unmerged, " + merged + " merged, " + early + " from the target");
+                }
+            }
+        }
+
+        /** Whether the price alone leaves open which it is. */
+        private void tie(List<BruteForce.Way> ways, BruteForce.@Nullable Way answer, double target) {
+            List<BruteForce.Way> equals = ways.stream()
+                    .filter(way -> answer != null && way.cents() == answer.cents() && way.share() >= target)
+                    .toList();
+            if (equals.size() > 1) {
+                BruteForce.Way next = equals.get(1);
+                String by = next.share() != equals.get(0).share()
+                        ? "share"
+                        : next.rig().massKg() != equals.get(0).rig().massKg() ? "mass" : "id";
+                seen.merge("tie settled by " + by, 1, Integer::sum);
             }
         }
 

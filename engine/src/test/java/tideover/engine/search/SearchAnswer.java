@@ -5,7 +5,10 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.outage.Outage;
-import tideover.engine.part.PlainStore;
+import tideover.engine.part.Battery;
+import tideover.engine.part.Part;
+import tideover.engine.part.RatedStore;
+import tideover.engine.part.ReadyBox;
 import tideover.engine.proof.KeptBound;
 import tideover.engine.proof.Prover;
 import tideover.engine.quantity.Workers;
@@ -24,22 +27,15 @@ record SearchAnswer(@Nullable String id, long cents, double share, List<BruteFor
     /** The one place that knows how the search is asked. */
     static SearchAnswer of(SmallCase one, int threads) {
         Outage outage = one.outage();
-        Candidates candidates = Candidates.of(
-                one.parts(),
-                one.grammar(),
+        Offers offers = Offers.of(
+                Shelf.of(one.parts(), one.grammar(), one.loads()),
                 one.loads(),
                 one.site(),
                 new Bench(one.stock(), Laying.ASSUMED, one.loads(), outage.help(), SmallCase.COLD_DEG_C),
                 one.allowances(),
-                one.budgetCents());
-        Prover prover = new Prover(
-                one.weather(),
-                one.plane(),
-                one.weather().airDegC(),
-                SmallCase.NOON,
-                one.stepsPerHour(),
-                1,
+                one.budgetCents(),
                 Workers.of(threads));
+        Prover prover = prover(one, threads);
         Search.Judge judge = new Search.Judge() {
             @Override
             public boolean holds(Rated rated) {
@@ -61,17 +57,32 @@ record SearchAnswer(@Nullable String id, long cents, double share, List<BruteFor
                         outage,
                         kept,
                         Workers.of(threads))
-                .shortlist(candidates, one.loads(), judge, share -> {});
-        boolean complete =
-                candidates.kept().stream().allMatch(priced -> priced.rig().store() instanceof PlainStore)
-                        && !outage.isHelped()
-                        && kept.isNothing()
-                        && outage.keepBack() == 1;
+                .shortlist(offers, one.loads(), judge, share -> {});
+        boolean complete = one.parts().stream().noneMatch(SearchAnswer::byItsSheet)
+                && !outage.isHelped()
+                && kept.isNothing()
+                && outage.keepBack() == 1;
         Rated winner = list.winner();
         List<BruteForce.Step> front = front(list.front());
         return winner == null
                 ? new SearchAnswer(null, 0, 0, front, complete)
                 : new SearchAnswer(winner.rig().id(), winner.price().totalCents(), winner.share(), front, complete);
+    }
+
+    private static boolean byItsSheet(Part part) {
+        return (part instanceof Battery battery && battery.store() instanceof RatedStore)
+                || (part instanceof ReadyBox box && box.store() instanceof RatedStore);
+    }
+
+    static Prover prover(SmallCase one, int threads) {
+        return new Prover(
+                one.weather(),
+                one.plane(),
+                one.weather().airDegC(),
+                SmallCase.NOON,
+                one.stepsPerHour(),
+                1,
+                Workers.of(threads));
     }
 
     /** The best of each price. */

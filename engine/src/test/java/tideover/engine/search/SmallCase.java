@@ -36,6 +36,7 @@ import tideover.engine.part.Outlet;
 import tideover.engine.part.Panel;
 import tideover.engine.part.Part;
 import tideover.engine.part.PlainStore;
+import tideover.engine.part.RatedStore;
 import tideover.engine.part.ReadyBox;
 import tideover.engine.part.SmallPart;
 import tideover.engine.part.SocketBoard;
@@ -71,6 +72,9 @@ record SmallCase(
         OptionalLong budgetCents) {
     static final double NOON = Invented.PLACE.meanSolarNoonHour();
     static final double COLD_DEG_C = -10;
+
+    /** Steps of the outages from the same hour of the day, of one day of each asked month. */
+    private static final int MOST_STEPS = 250;
 
     Site site() {
         return new Site(
@@ -112,19 +116,26 @@ record SmallCase(
         /** Prices are multiples of this. */
         private final long stepCents;
 
+        private double wantedWh;
+        private int hours;
         private boolean direct;
         private boolean alternating;
 
         Drawn(long seed) {
             this.seed = seed;
             this.invented = new Invented(seed);
-            this.stepCents = new long[] {1, 100, 500, 1000}[invented.whole(0, 3)];
+            this.stepCents = new long[] {1, 100, 1000, 5000}[invented.whole(0, 3)];
         }
 
         SmallCase whole() {
             Weather weather = invented.weather(invented.chance(0.3) ? 2 : 1);
             List<Load> loads = loads();
             Outage outage = outage();
+            hours = outage.hours();
+            wantedWh = 1.2
+                    * outage.hours()
+                    / 24
+                    * loads.stream().mapToDouble(Load::wantedWhPerDay).sum();
             boolean counted = invented.chance(0.3);
             Allowances allowances = counted
                     ? new Allowances(0, 0, 0)
@@ -134,7 +145,7 @@ record SmallCase(
                     seed,
                     weather,
                     Invented.plane(weather),
-                    new int[] {1, 1, 2, 4}[invented.whole(0, 3)],
+                    stepsPerHour(weather.years() * outage.months().size() * outage.hours()),
                     loads,
                     outage,
                     parts(outage),
@@ -142,6 +153,12 @@ record SmallCase(
                     counted ? WiringKit.full() : List.of(),
                     allowances,
                     invented.chance(0.15) ? OptionalLong.of(invented.whole(200, 900) * 100L) : OptionalLong.empty());
+        }
+
+        /** Short ones where an outage has few of them to be walked from every start. */
+        private int stepsPerHour(int hours) {
+            int drawn = new int[] {1, 1, 2, 4}[invented.whole(0, 3)];
+            return Math.min(drawn, Math.max(1, MOST_STEPS / hours));
         }
 
         // Loads.
@@ -159,11 +176,12 @@ record SmallCase(
             if (keeps) {
                 loads.add(keptLoad("kept"));
             }
-            if (!keeps || invented.chance(0.5)) {
+            boolean timed = invented.chance(0.4);
+            if (!(keeps || timed) || invented.chance(0.5)) {
                 loads.add(new SteadyLoad(
                         "steady", supply(), invented.between(3, 35), true, new Need.AlwaysOn(), RoomKind.INDOORS));
             }
-            if (invented.chance(0.4)) {
+            if (timed) {
                 loads.add(new TimedLoad(
                         "timed",
                         supply(),
@@ -253,13 +271,13 @@ record SmallCase(
                 help.add(
                         new Help.Handover(invented.whole(0, 24), invented.between(50, 400), invented.between(10, 100)));
             }
-            Rolling rolling = invented.chance(0.1) ? new Rolling(invented.whole(4, 30), invented.whole(1, 6)) : null;
+            Rolling rolling = invented.chance(0.15) ? new Rolling(invented.whole(4, 30), invented.whole(1, 6)) : null;
             return new Outage(
                     IntStream.of(first, second).distinct().sorted().boxed().toList(),
                     invented.whole(12, 72),
                     0.9,
-                    invented.chance(0.3) ? 1 : invented.between(0.5, 1),
-                    invented.whole(0, 6),
+                    invented.chance(0.4) ? 1 : invented.between(0.5, 1),
+                    invented.whole(0, invented.chance(0.3) ? 24 : 6),
                     invented.chance(0.7) ? 1 : invented.between(0.2, 0.9),
                     rolling,
                     help);
@@ -278,24 +296,8 @@ record SmallCase(
                         4,
                         4));
             }
-            if (invented.chance(0.2)) {
-                // The same under another name.
-                Battery one = (Battery) parts.get(0);
-                Listing twin = one.listing();
-                parts.add(new Battery(
-                        new Listing(
-                                "A-twin",
-                                twin.name(),
-                                twin.priceCents(),
-                                twin.currency(),
-                                twin.pricedOn(),
-                                twin.condition(),
-                                twin.atHand(),
-                                twin.massKg(),
-                                twin.source()),
-                        one.store(),
-                        4,
-                        4));
+            if (invented.chance(0.4)) {
+                parts.add(rival((Battery) parts.get(0)));
             }
             if (invented.chance(0.5)) {
                 parts.add(box("X"));
@@ -305,7 +307,7 @@ record SmallCase(
             }
             int panels = invented.whole(1, 2);
             for (int i = 0; i < panels; i++) {
-                double ratedW = invented.between(40, 220);
+                double ratedW = Math.max(30, Math.min(300, wantedWh / hours * 24 / invented.between(1, 6)));
                 parts.add(new Panel(
                         listing("P" + i, 10 + ratedW * invented.between(0.4, 0.7), ratedW / 12),
                         PanelSheet.of(ratedW, 22, 1.1 * ratedW / 18, 18, 36, 0.0005, -0.003, -0.004),
@@ -342,6 +344,30 @@ record SmallCase(
             return parts;
         }
 
+        /** Of the same price: the same under another name, or of another mass, or of nearly the same size. */
+        private Battery rival(Battery one) {
+            Listing listing = one.listing();
+            int way = invented.whole(0, 2);
+            double sizes = way == 0 ? invented.between(0.93, 1.07) : 1;
+            Store store = one.store() instanceof RatedStore rated
+                    ? rated.times(sizes)
+                    : ((PlainStore) one.store()).times(sizes);
+            return new Battery(
+                    new Listing(
+                            invented.chance(0.5) ? "A" : "Z",
+                            listing.name(),
+                            listing.priceCents(),
+                            listing.currency(),
+                            listing.pricedOn(),
+                            listing.condition(),
+                            listing.atHand(),
+                            way == 1 ? listing.massKg() * invented.between(0.9, 1.1) : listing.massKg(),
+                            listing.source()),
+                    store,
+                    one.mostInParallel(),
+                    one.mostInSeries());
+        }
+
         /** Whole steps of the price. */
         private Listing listing(String id, double price, double kg) {
             long cents = Math.max(1, Math.round(price * 100 / stepCents)) * stepCents;
@@ -349,15 +375,17 @@ record SmallCase(
         }
 
         private Store store() {
+            // From a sixth of what the loads want to half as much again: that is where shares differ.
+            double wh = Math.max(60, Math.min(4000, wantedWh * invented.between(0.15, 1.5)));
             return invented.chance(0.4)
                     ? new PlainStore(
-                            invented.between(80, 1200),
+                            wh,
                             invented.between(0.85, 1),
                             invented.between(0.85, 1),
                             12.8,
                             invented.between(5, 60),
                             200)
-                    : invented.ratedStore(invented.between(8, 110));
+                    : invented.ratedStore(wh / 12 / 0.6);
         }
 
         private ControllerRating controller(double amps) {
