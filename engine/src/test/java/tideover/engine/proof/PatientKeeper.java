@@ -5,7 +5,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * A keeper reckoned from its state alone, that does not look before its own next event as long as it has power: where the store
  * cuts a step it is none of its business. From the first lack of power on, or from a step in which it leaves its limits though it
- * has power, it goes with every cut.
+ * has power, it goes with every cut. Where the years go round it is put where its life on the grid is at their beginning: the last
+ * hour of the last year does not flow into the first.
  */
 final class PatientKeeper implements Keeper {
     private final Keeper keeper;
@@ -23,7 +24,13 @@ final class PatientKeeper implements Keeper {
     private double leftOfStepH;
     private final double stepH;
 
-    PatientKeeper(Keeper keeper, Keeper scout, int stepsPerHour) {
+    private final int stepsPerHour;
+    private final int hoursOfYears;
+    private int firstHour;
+
+    PatientKeeper(Keeper keeper, Keeper scout, int stepsPerHour, int hoursOfYears) {
+        this.stepsPerHour = stepsPerHour;
+        this.hoursOfYears = hoursOfYears;
         this.keeper = keeper;
         this.scout = scout;
         this.stepH = 1.0 / stepsPerHour;
@@ -31,6 +38,7 @@ final class PatientKeeper implements Keeper {
 
     @Override
     public void onto(Stretch stretch) {
+        firstHour = stretch.firstStartHour();
         keeper.onto(stretch);
         scout.onto(stretch);
     }
@@ -47,6 +55,10 @@ final class PatientKeeper implements Keeper {
     @Override
     public void step(int hourOfStretch, int stepOfDay, double hourOfOutage, double arrayW, boolean gridOn) {
         settle();
+        if (patient && (firstHour + hourOfStretch) % hoursOfYears == 0 && stepOfDay % stepsPerHour == 0) {
+            keeper.begin(hourOfStretch);
+            scout.begin(hourOfStretch);
+        }
         keeper.step(hourOfStretch, stepOfDay, hourOfOutage, arrayW, gridOn);
         leftOfStepH = stepH;
         patient = patient && staysWithinLimits(hourOfStretch, stepOfDay);

@@ -59,7 +59,7 @@ public final class UnmergedShare {
                     boolean follows = one.maker().keeper(storm, foreseen, false) instanceof Follower;
                     Keeper keeper = one.maker().keeper(storm, foreseen, true);
                     Keeper scout = one.maker().keeper(storm, foreseen, true);
-                    return follows ? new PatientKeeper(keeper, scout, stepsPerHour) : keeper;
+                    return follows ? new PatientKeeper(keeper, scout, stepsPerHour, 8760 * years) : keeper;
                 }))
                 .toList();
         return new Kept(all, kept.loss(), kept.standingW());

@@ -5,10 +5,6 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.outage.Outage;
-import tideover.engine.part.Battery;
-import tideover.engine.part.Part;
-import tideover.engine.part.RatedStore;
-import tideover.engine.part.ReadyBox;
 import tideover.engine.proof.KeptBound;
 import tideover.engine.proof.Prover;
 import tideover.engine.quantity.Workers;
@@ -19,11 +15,10 @@ import tideover.engine.wiring.Laying;
 /**
  * What the search says to a small question, in plain figures.
  *
- * @param id       of the winner; null where there is none, and then cents and share mean nothing
- * @param front    best share for the price, cheapest first
- * @param complete whether the front is claimed to be whole, up to twice the winner's price
+ * @param id    of the winner; null where there is none, and then cents and share mean nothing
+ * @param front best share for the price, cheapest first
  */
-record SearchAnswer(@Nullable String id, long cents, double share, List<BruteForce.Step> front, boolean complete) {
+record SearchAnswer(@Nullable String id, long cents, double share, List<BruteForce.Step> front) {
     /** The one place that knows how the search is asked. */
     static SearchAnswer of(SmallCase one, int threads) {
         Outage outage = one.outage();
@@ -58,20 +53,11 @@ record SearchAnswer(@Nullable String id, long cents, double share, List<BruteFor
                         kept,
                         Workers.of(threads))
                 .shortlist(offers, one.loads(), judge, share -> {});
-        boolean complete = one.parts().stream().noneMatch(SearchAnswer::byItsSheet)
-                && !outage.isHelped()
-                && kept.isNothing()
-                && outage.keepBack() == 1;
         Rated winner = list.winner();
         List<BruteForce.Step> front = front(list.front());
         return winner == null
-                ? new SearchAnswer(null, 0, 0, front, complete)
-                : new SearchAnswer(winner.rig().id(), winner.price().totalCents(), winner.share(), front, complete);
-    }
-
-    private static boolean byItsSheet(Part part) {
-        return (part instanceof Battery battery && battery.store() instanceof RatedStore)
-                || (part instanceof ReadyBox box && box.store() instanceof RatedStore);
+                ? new SearchAnswer(null, 0, 0, front)
+                : new SearchAnswer(winner.rig().id(), winner.price().totalCents(), winner.share(), front);
     }
 
     static Prover prover(SmallCase one, int threads) {

@@ -105,13 +105,19 @@ record SmallCase(
     }
 
     static SmallCase of(long seed) {
-        return new Drawn(seed).whole();
+        return new Drawn(seed, false).whole();
+    }
+
+    /** One year, one month, a day and a half at most. */
+    static SmallCase quick(long seed) {
+        return new Drawn(seed, true).whole();
     }
 
     /** Draws, one after another. */
     private static final class Drawn {
         private final long seed;
         private final Invented invented;
+        private final boolean quick;
 
         /** Prices are multiples of this. */
         private final long stepCents;
@@ -121,14 +127,15 @@ record SmallCase(
         private boolean direct;
         private boolean alternating;
 
-        Drawn(long seed) {
+        Drawn(long seed, boolean quick) {
+            this.quick = quick;
             this.seed = seed;
             this.invented = new Invented(seed);
             this.stepCents = new long[] {1, 100, 1000, 5000}[invented.whole(0, 3)];
         }
 
         SmallCase whole() {
-            Weather weather = invented.weather(invented.chance(0.3) ? 2 : 1);
+            Weather weather = invented.weather(invented.chance(0.3) && !quick ? 2 : 1);
             List<Load> loads = loads();
             Outage outage = outage();
             hours = outage.hours();
@@ -158,7 +165,7 @@ record SmallCase(
         /** Short ones where an outage has few of them to be walked from every start. */
         private int stepsPerHour(int hours) {
             int drawn = new int[] {1, 1, 2, 4}[invented.whole(0, 3)];
-            return Math.min(drawn, Math.max(1, MOST_STEPS / hours));
+            return Math.min(drawn, quick ? 1 : Math.max(1, MOST_STEPS / hours));
         }
 
         // Loads.
@@ -260,7 +267,7 @@ record SmallCase(
 
         private Outage outage() {
             int first = invented.whole(0, 11);
-            int second = invented.chance(0.3) ? invented.whole(0, 11) : first;
+            int second = invented.chance(0.3) && !quick ? invented.whole(0, 11) : first;
             List<Help> help = new ArrayList<>();
             if (invented.chance(0.3)) {
                 int from = invented.whole(0, 20);
@@ -274,7 +281,7 @@ record SmallCase(
             Rolling rolling = invented.chance(0.15) ? new Rolling(invented.whole(4, 30), invented.whole(1, 6)) : null;
             return new Outage(
                     IntStream.of(first, second).distinct().sorted().boxed().toList(),
-                    invented.whole(12, 72),
+                    invented.whole(12, quick ? 36 : 72),
                     0.9,
                     invented.chance(0.4) ? 1 : invented.between(0.5, 1),
                     invented.whole(0, invented.chance(0.3) ? 24 : 6),
