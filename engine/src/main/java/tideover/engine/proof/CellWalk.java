@@ -554,7 +554,8 @@ final class CellWalk implements Walk {
             }
             double first = after(firstWh, all, -keptW, span);
             if (first > rig.firstWh) {
-                // One that is full gives the second well what it cannot yet get, and is full again before the span ends.
+                // One that is full gives the second well what it cannot yet get, and is full again before the span
+                // ends.
                 double missingWh = Math.max(tinyWh, rig.firstWh - firstWh);
                 double untilFull = rig.wells.hoursToEmpty(missingWh, Math.max(0, boundFullWh - boundWh), keptW);
                 span = Math.min(span, Math.max(INSTANT_H, untilFull));

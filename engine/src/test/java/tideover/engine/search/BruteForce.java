@@ -63,11 +63,7 @@ final class BruteForce {
                 continue;
             }
             Bench bench = new Bench(
-                    one.stock(),
-                    Laying.ASSUMED,
-                    one.loads(),
-                    one.outage().help(),
-                    SmallCase.COLD_DEG_C);
+                    one.stock(), Laying.ASSUMED, one.loads(), one.outage().help(), SmallCase.COLD_DEG_C);
             Build build = bench.wire(bare);
             List<Finding> findings = new ArrayList<>(RuleBook.findings(build.rig(), one.loads(), one.site()));
             findings.addAll(build.findings());

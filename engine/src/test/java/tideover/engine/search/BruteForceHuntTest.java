@@ -45,8 +45,8 @@ class BruteForceHuntTest {
     void searchFindsWhatTheBruteForceFinds() {
         BruteForceTest.Tally tally = new BruteForceTest.Tally();
         LongStream.range(80_000, 80_300).forEach(seed -> tally.take(SmallCase.of(seed)));
-        System.out.println(tally.seen + ", rigs " + tally.rigs + ", answers " + tally.answers + ", misled "
-                + tally.misledBounds);
+        System.out.println(
+                tally.seen + ", rigs " + tally.rigs + ", answers " + tally.answers + ", misled " + tally.misledBounds);
         assertThat(tally.faults).isEmpty();
         assertThat(tally.seen.keySet()).containsAll(KINDS);
         assertThat(tally.misledBounds)

@@ -108,8 +108,9 @@ class BruteForceTest {
                 OptionalDouble unmerged =
                         way.share() >= target ? OptionalDouble.of(way.share()) : OptionalDouble.empty();
                 if (merged != way.share() || !early.equals(unmerged)) {
-                    faults.add("seed " + one.seed() + ", target " + target + ": " + way.rig().id() + " carries "
-                            + way.share() + " unmerged, " + merged + " merged, " + early + " from the target");
+                    faults.add("seed " + one.seed() + ", target " + target + ": "
+                            + way.rig().id() + " carries " + way.share() + " unmerged, " + merged + " merged, " + early
+                            + " from the target");
                 }
             }
         }
