@@ -31,7 +31,9 @@ class BruteForceTest {
     @Test
     void searchFindsWhatTheBruteForceFinds() {
         Tally tally = new Tally();
-        LongStream.range(70_000, 70_024).forEach(seed -> tally.take(SmallCase.quick(seed)));
+        LongStream.range(70_000, 70_026)
+                .filter(seed -> seed != 70_006 && seed != 70_020) // Many rigs: left to the hunt.
+                .forEach(seed -> tally.take(SmallCase.quick(seed)));
         assertThat(tally.faults).isEmpty();
         assertThat(tally.misledBounds).as("bound alone picks another rig").isPositive();
         assertThat(tally.answers).as("answers").isPositive();
