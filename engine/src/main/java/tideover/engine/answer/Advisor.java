@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.outage.Help;
 import tideover.engine.outage.Outage;
@@ -22,6 +23,7 @@ import tideover.engine.rig.Rig;
 import tideover.engine.rig.RuleBook;
 import tideover.engine.rig.Site;
 import tideover.engine.search.Candidates;
+import tideover.engine.search.Grammar;
 import tideover.engine.search.Rated;
 import tideover.engine.search.Search;
 import tideover.engine.search.Shortlist;
@@ -74,7 +76,7 @@ public final class Advisor {
     }
 
     /** Weather, what it puts on the panels, and how warm it leaves the store's room. */
-    private record Sky(Weather weather, PlaneWeather plane, Series storeRoomDegC, long seed) {}
+    record Sky(Weather weather, PlaneWeather plane, Series storeRoomDegC, long seed) {}
 
     /** The cheapest rig that meets the question's target, fully simulated and confirmed. */
     public static Answer size(Question question, Options options, Progress progress) {
@@ -133,19 +135,25 @@ public final class Advisor {
         };
         Shortlist list = search.shortlist(candidates[0], question.loads(), judge, new SearchTold(progress));
         Rated winner = list.winner();
-        return answer(list, winner == null ? null : proven(winner.rig(), confirm(winner.rig())), winner != null);
+        ProvenRig proven = winner == null ? null : proven(winner.rig(), confirm(winner.rig()));
+        return answer(list, proven, winner != null, beside(list, proven));
     }
 
     /** Every rig that keeps the rules and the budget, cheapest first: the list that {@code size} numbers. */
     public static Candidates candidates(Question question) {
         return Candidates.of(
                 question.parts(),
-                question.outage().isHelped() ? question.grammar().withChargers() : question.grammar(),
+                grammar(question),
                 question.loads(),
                 site(question),
                 bench(question),
                 question.allowances(),
                 question.budgetCents());
+    }
+
+    /** Where something could feed it, a charger of its own is tried too. */
+    static Grammar grammar(Question question) {
+        return question.outage().isHelped() ? question.grammar().withChargers() : question.grammar();
     }
 
     /** Where the question's rigs are wired. */
@@ -163,6 +171,11 @@ public final class Advisor {
     private static Site site(Question question) {
         boolean engine = question.outage().help().stream().anyMatch(help -> help instanceof Help.Engine);
         return new Site(question.lowestDegC(), question.sleptIn(), question.batteryRoom(), null, engine);
+    }
+
+    /** The same with the temperatures of the store's room. */
+    private Site proofSite() {
+        return site(question).with(Room.extremes(sky.storeRoomDegC(), ModelYear.ALL_MONTHS));
     }
 
     /** Whether a rig that the screening let through meets the target in the full walk and on other years. */
@@ -198,7 +211,71 @@ public final class Advisor {
                 && (confirmed == null || confirmed.share() >= target)
                 && proven.findings().stream().noneMatch(f -> f.verdict() == Verdict.FAIL)
                 && holdsInOtherStorms(rig);
-        return answer(null, proven, meets);
+        return answer(null, proven, meets, beside(proven, meets));
+    }
+
+    /** What stands beside the winner; where there is none, beside the nearest miss. */
+    private Beside beside(Shortlist list, @Nullable ProvenRig winner) {
+        Besides besides = besides();
+        Rated from = winner != null ? list.winner() : nearest(list);
+        boolean meets = winner != null;
+        beside(0);
+        Choice choice = besides.choice(list);
+        beside(0.1);
+        Steadiness steadiness = besides.steadiness(list);
+        beside(0.5);
+        CarriedShare lean = winner == null ? null : besides.lean(winner.rig());
+        beside(0.7);
+        NextStep step = from == null ? null : besides.nextStep(from, meets, true, this::holds);
+        beside(1);
+        return new Beside(choice, steadiness, lean, step, null);
+    }
+
+    private void beside(double share) {
+        progress.at("beside it", share);
+    }
+
+    private static @Nullable Rated nearest(Shortlist list) {
+        return Stream.concat(list.unconfirmed().stream(), list.misses().stream())
+                .findFirst()
+                .orElse(null);
+    }
+
+    private Beside beside(ProvenRig given, boolean meets) {
+        Rated from =
+                new Rated(0, given.rig(), given.price(), given.proof().share().share());
+        Besides besides = besides();
+        beside(0);
+        CarriedShare lean = besides.lean(given.rig());
+        beside(0.3);
+        NextStep step = Besides.keepsRules(given) ? besides.nextStep(from, meets, false, this::holds) : null;
+        beside(1);
+        return new Beside(null, null, lean, step, null);
+    }
+
+    private Besides besides() {
+        Besides.Drawing drawing = new Besides.Drawing() {
+            @Override
+            public Sky first() {
+                return sky;
+            }
+
+            @Override
+            public Sky sky(long seed) {
+                return Advisor.this.sky(seed, options.years());
+            }
+
+            @Override
+            public Prover prover() {
+                return Advisor.this.prover(sky);
+            }
+
+            @Override
+            public Prover alone(Sky under) {
+                return newProver(under, Workers.of(1, progress::stop));
+            }
+        };
+        return new Besides(question, options, workers, drawing, bench(question), proofSite());
     }
 
     /** Storm starts are walked on other years only where somebody's health hangs on the answer. */
@@ -244,8 +321,7 @@ public final class Advisor {
             checked(proof.storm().worst(), rig);
         }
         Build build = bench(question).wire(rig);
-        Site site = site(question).with(Room.extremes(sky.storeRoomDegC(), ModelYear.ALL_MONTHS));
-        List<Finding> findings = new ArrayList<>(RuleBook.findings(rig, question.loads(), site));
+        List<Finding> findings = new ArrayList<>(RuleBook.findings(rig, question.loads(), proofSite()));
         findings.addAll(build.findings());
         return new ProvenRig(
                 rig,
@@ -279,13 +355,14 @@ public final class Advisor {
         return trace;
     }
 
-    private Answer answer(@Nullable Shortlist shortlist, @Nullable ProvenRig rig, boolean meets) {
+    private Answer answer(@Nullable Shortlist shortlist, @Nullable ProvenRig rig, boolean meets, Beside beside) {
         return new Answer(
                 question,
                 options,
                 sky.weather().years(),
                 shortlist,
                 rig,
+                beside,
                 meets,
                 question.weather().words(),
                 Cautions.of(question, rig, sky.weather()),
@@ -302,10 +379,10 @@ public final class Advisor {
     }
 
     private Prover prover(Sky under) {
-        return provers.computeIfAbsent(under.seed(), seed -> newProver(under));
+        return provers.computeIfAbsent(under.seed(), seed -> newProver(under, workers));
     }
 
-    private Prover newProver(Sky under) {
+    private Prover newProver(Sky under, Workers by) {
         return new Prover(
                 under.weather(),
                 under.plane(),
@@ -313,6 +390,6 @@ public final class Advisor {
                 question.place().meanSolarNoonHour(),
                 options.stepsPerHour(),
                 under.seed(),
-                workers);
+                by);
     }
 }
