@@ -33,7 +33,7 @@ public final class Changes {
 
     /**
      * @param chosen what is there afterwards, in the order in which the grammar puts parts together
-     * @param words  the change, such as "a second Foo panel"
+     * @param words  the change, such as "one more Foo panel, 2 in all"
      */
     public record Change(List<Chosen> chosen, String words) {
         public Change {
@@ -69,7 +69,7 @@ public final class Changes {
             int most = Math.min(other.listing().atHand(), many(other) ? Math.max(one.count(), most(other)) : 1);
             for (int count = 1; count <= most; count++) {
                 Chosen in = new Chosen(other, count);
-                put(one, in, in.words() + " in the place of " + one.words());
+                put(one, in, "instead of " + one.words() + ": " + in.words());
             }
         }
     }
