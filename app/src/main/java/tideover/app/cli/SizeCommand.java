@@ -38,12 +38,17 @@ final class SizeCommand implements Callable<Integer> {
             description = "Also write the answer as one self-contained HTML page.")
     private @Nullable Path report;
 
+    @Option(
+            names = "--by-mass",
+            description = "Also list the rigs than which none is both lighter and better; takes a search of its own.")
+    private boolean byMass;
+
     @Mixin
     private AskOptions ask = new AskOptions();
 
     @Override
     public Integer call() {
-        Options options = ask.options();
+        Options options = ask.options().withByMass(byMass);
         Output.check(List.of(plan), new Output.Asked("--report", report));
         return answer(spec, PlanFile.read(plan, StationTable.load()), options, ask, report);
     }

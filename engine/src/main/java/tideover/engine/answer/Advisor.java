@@ -24,8 +24,10 @@ import tideover.engine.rig.RuleBook;
 import tideover.engine.rig.Site;
 import tideover.engine.search.Candidates;
 import tideover.engine.search.Grammar;
+import tideover.engine.search.Offers;
 import tideover.engine.search.Rated;
 import tideover.engine.search.Search;
+import tideover.engine.search.Shelf;
 import tideover.engine.search.Shortlist;
 import tideover.engine.site.Place;
 import tideover.engine.site.Room;
@@ -113,11 +115,11 @@ public final class Advisor {
                 question.asked(),
                 prover(sky).keptBound(question.loads(), question.outage()),
                 workers);
-        // Candidates are judged while the confirming years are drawn: neither knows of the other.
-        Candidates[] candidates = new Candidates[1];
+        // The confirming years are drawn beside it: neither knows of the other.
+        Offers[] offers = new Offers[1];
         workers.forEach(2, piece -> {
             if (piece == 0) {
-                candidates[0] = candidates(question);
+                offers[0] = offers();
             } else if (question.weather().canDrawAgain()) {
                 confirming = sky(options.confirmSeed(), options.confirmYears());
             }
@@ -133,13 +135,23 @@ public final class Advisor {
                 return prover(sky).shareFrom(threshold, rig, question.loads(), question.outage());
             }
         };
-        Shortlist list = search.shortlist(candidates[0], question.loads(), judge, new SearchTold(progress));
+        Shortlist list = search.shortlist(offers[0], question.loads(), judge, new SearchTold(progress));
         Rated winner = list.winner();
         ProvenRig proven = winner == null ? null : proven(winner.rig(), confirm(winner.rig()));
-        return answer(list, proven, winner != null, beside(list, proven));
+        Beside beside = beside(list, proven);
+        if (options.byMass()) {
+            progress.at("by mass", 0);
+            beside = beside.with(search.massFront(offers[0], question.loads(), judge));
+        }
+        return answer(list, proven, winner != null, beside);
     }
 
-    /** Every rig that keeps the rules and the budget, cheapest first: the list that {@code size} numbers. */
+    /** Every rig that can be put together: what {@code size} numbers. */
+    public static Shelf shelf(Question question) {
+        return Shelf.of(question.parts(), grammar(question), question.loads());
+    }
+
+    /** Every rig that keeps the rules and the budget, cheapest first: for small lists of parts. */
     public static Candidates candidates(Question question) {
         return Candidates.of(
                 question.parts(),
@@ -154,6 +166,18 @@ public final class Advisor {
     /** Where something could feed it, a charger of its own is tried too. */
     static Grammar grammar(Question question) {
         return question.outage().isHelped() ? question.grammar().withChargers() : question.grammar();
+    }
+
+    /** Those that keep the rules, priced as they are asked for. */
+    private Offers offers() {
+        return Offers.of(
+                shelf(question),
+                question.loads(),
+                site(question),
+                bench(question),
+                question.allowances(),
+                question.budgetCents(),
+                workers);
     }
 
     /** Where the question's rigs are wired. */

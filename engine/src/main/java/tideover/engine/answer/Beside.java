@@ -20,10 +20,12 @@ public record Beside(
         @Nullable CarriedShare lean,
         @Nullable NextStep nextStep,
         @Nullable List<Rated> massFront) {
-    public static final Beside NOTHING = new Beside(null, null, null, null, null);
-
     /** What is left of sun and store in {@code lean}. */
     public static final double LEAN_TIMES = 0.8;
+
+    Beside with(List<Rated> byMass) {
+        return new Beside(choice, steadiness, lean, nextStep, byMass);
+    }
 
     public Beside {
         massFront = massFront == null ? null : List.copyOf(massFront);

@@ -16,8 +16,8 @@ import tideover.engine.quantity.Workers;
 import tideover.engine.rig.Rig;
 import tideover.engine.rig.RuleBook;
 import tideover.engine.rig.Site;
-import tideover.engine.search.Candidates;
 import tideover.engine.search.Changes;
+import tideover.engine.search.Priced;
 import tideover.engine.search.Pricing;
 import tideover.engine.search.Rated;
 import tideover.engine.search.Screen;
@@ -127,9 +127,7 @@ final class Besides {
                     .limit(ASKED_OF_EACH)
                     .forEach(one -> byId.putIfAbsent(one.rig().id(), one));
         }
-        return byId.values().stream()
-                .sorted(Comparator.comparingInt(Rated::number))
-                .toList();
+        return byId.values().stream().sorted(Choice.BY_PRICE).toList();
     }
 
     private @Nullable Rated cheapest(List<Rated> byPrice, Advisor.Sky sky) {
@@ -214,19 +212,19 @@ final class Besides {
         return tried.isEmpty() ? null : step(from, goal, tried.size(), null, true);
     }
 
-    private record Tried(String words, Candidates.Priced priced) {}
+    private record Tried(String words, Priced priced) {}
 
     /** Cheapest first; ties by mass, then id. */
     private List<Tried> changed(Rated from, boolean dearer) {
         List<Changes.Change> changes = Changes.of(from.rig().chosen(), question.parts(), Advisor.grammar(question));
         Pricing pricing = new Pricing(question.loads(), site, bench, question.allowances());
-        Candidates.@Nullable Priced[] priced = new Candidates.Priced[changes.size()];
+        @Nullable Priced[] priced = new Priced[changes.size()];
         workers.forEach(
                 priced.length,
                 number -> priced[number] = pricing.of(changes.get(number).chosen()));
         List<Tried> tried = new ArrayList<>();
         for (int number = 0; number < priced.length; number++) {
-            Candidates.Priced one = priced[number];
+            Priced one = priced[number];
             if (one != null
                     && (!dearer || one.price().totalCents() > from.price().totalCents())) {
                 tried.add(new Tried(changes.get(number).words(), one));

@@ -15,6 +15,12 @@ import tideover.engine.search.Rated;
  * @param lighterWhy against the winner
  */
 public record Choice(Rated winner, Rated safer, String saferWhy, Rated lighter, String lighterWhy) {
+    /** As the search takes them. */
+    static final Comparator<Rated> BY_PRICE = Comparator.<Rated>comparingLong(
+                    one -> one.price().totalCents())
+            .thenComparingDouble(one -> one.rig().massKg())
+            .thenComparing(one -> one.rig().id());
+
     public boolean winnerIsSafer() {
         return safer == winner;
     }
@@ -31,8 +37,7 @@ public record Choice(Rated winner, Rated safer, String saferWhy, Rated lighter, 
                 .min(Comparator.<Judged>comparingDouble(
                                 one -> grams(one.rated().rig().massKg()))
                         .thenComparingDouble(one -> one.rated().rig().heaviestMovedKg())
-                        .thenComparingLong(one -> one.rated().price().totalCents())
-                        .thenComparingInt(one -> one.rated().number()))
+                        .thenComparing(Judged::rated, BY_PRICE))
                 .orElse(winner);
         return new Choice(
                 winner.rated(),

@@ -24,9 +24,9 @@ import tideover.engine.why.Verdict;
  * @param others       all other cautions
  * @param failing      of a hundred outages, those not carried, whole
  * @param heaviestKg   the heaviest thing that must be moved
- * @param number       place in the list by price
+ * @param cents        its price
  */
-record Safety(Set<String> hurting, int unknownStore, Set<String> others, int failing, double heaviestKg, int number)
+record Safety(Set<String> hurting, int unknownStore, Set<String> others, int failing, double heaviestKg, long cents)
         implements Comparable<Safety> {
     /** Rules whose cautions are about people and fire. A rule that is not here counts among the others. */
     static final Set<String> HURTING = Set.of(
@@ -53,7 +53,7 @@ record Safety(Set<String> hurting, int unknownStore, Set<String> others, int fai
             .thenComparingInt(one -> one.others.size())
             .thenComparingInt(Safety::failing)
             .thenComparingDouble(Safety::heaviestKg)
-            .thenComparingInt(Safety::number);
+            .thenComparingLong(Safety::cents);
 
     static Safety of(Rated rated, List<Finding> findings) {
         Set<String> hurting = new TreeSet<>();
@@ -69,7 +69,7 @@ record Safety(Set<String> hurting, int unknownStore, Set<String> others, int fai
                 others,
                 100 - (int) Math.floor(100 * rated.share() + 1e-9),
                 rated.rig().heaviestMovedKg(),
-                rated.number());
+                rated.price().totalCents());
     }
 
     private static int unknown(Rig rig) {

@@ -29,7 +29,6 @@ public record Steadiness(int years, int asked, List<Draw> draws) {
     public int wins(Rated rig) {
         return (int) draws.stream()
                 .filter(draw -> draw.cheapest() != null
-                        && draw.cheapest().number() == rig.number()
                         && draw.cheapest().rig().id().equals(rig.rig().id()))
                 .count();
     }
@@ -49,7 +48,7 @@ public record Steadiness(int years, int asked, List<Draw> draws) {
             }
         }
         List<Rated> winners = new ArrayList<>(byId.values());
-        winners.sort(Comparator.<Rated>comparingInt(rig -> -wins(rig)).thenComparingInt(Rated::number));
+        winners.sort(Comparator.<Rated>comparingInt(rig -> -wins(rig)).thenComparing(Choice.BY_PRICE));
         return winners;
     }
 }

@@ -29,8 +29,8 @@ public final class Pricing {
         this.allowances = allowances;
     }
 
-    /** A rig that keeps every rule, wired, with its price; null where the parts make no rig or it breaks one. */
-    public Candidates.@Nullable Priced of(List<Chosen> chosen) {
+    /** A rig that keeps every rule, wired, with its price and no number; null where the parts make no rig or it breaks one. */
+    public @Nullable Priced of(List<Chosen> chosen) {
         Rig rig = Assembly.of(chosen).rig();
         if (rig == null || fails(RuleBook.partFindings(rig, site))) {
             return null;
@@ -38,7 +38,7 @@ public final class Pricing {
         Build build = bench.wire(rig);
         return fails(build.findings()) || fails(RuleBook.loadFindings(build.rig(), loads))
                 ? null
-                : new Candidates.Priced(build.rig(), Price.of(build, loads, allowances));
+                : new Priced(0, build.rig(), Price.of(build, loads, allowances));
     }
 
     private static boolean fails(List<Finding> findings) {

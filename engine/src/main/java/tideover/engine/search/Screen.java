@@ -22,11 +22,11 @@ import tideover.engine.rig.Rig;
  */
 public final class Screen {
     private final PlaneWeather plane;
-    private final int years;
     private final double noonHour;
     private final int stepsPerHour;
     private final Outage outage;
     private final Outage screened;
+    private final NetGains.Starts starts;
     private final KeptBound kept;
     private final List<Load> byTheClock;
     private final Map<ArraySun, Series> suns = new ConcurrentHashMap<>();
@@ -44,7 +44,6 @@ public final class Screen {
             KeptBound kept,
             List<Load> loads) {
         this.plane = plane;
-        this.years = years;
         this.noonHour = noonHour;
         this.stepsPerHour = stepsPerHour;
         this.outage = outage;
@@ -52,6 +51,7 @@ public final class Screen {
         this.byTheClock = loads.stream().filter(load -> !load.keeps()).toList();
         Outage first = outage.first(Math.max(1, outage.unhelpedHours()));
         this.screened = kept.isNothing() ? first : first.fullAtStart();
+        this.starts = NetGains.Starts.all(screened, years);
     }
 
     /** Whether {@link #atMost} is the share itself; where nice-to-have loads may draw on the store it is still a bound. */
@@ -72,20 +72,19 @@ public final class Screen {
         CapacityCounts counts = new CapacityCounts(new double[] {capacityWh});
         NetGains.visit(
                 suns.computeIfAbsent(ArraySun.of(rig), kind -> kind.wattsPerRatedW(plane)),
-                years,
+                starts,
                 figures.withCapacityWh(1).withMaxDischargeW(Double.MAX_VALUE),
                 BusDemand.of(rig, byTheClock, noonHour, stepsPerHour).essentialLessEngineW(rig, outage),
                 kept.needW(),
                 stepsPerHour,
-                screened,
-                (sunnyWh, darkDayWh, starts) -> counts.add(Drawdown.neededWh(
+                (sunnyWh, darkDayWh, some) -> counts.add(Drawdown.neededWh(
                         darkDayWh,
                         sunnyWh,
-                        starts,
+                        some,
                         stepsPerHour,
                         screened.panelsOutAfterHours(),
                         screened.hours(),
                         screened.chargeAtStart())));
-        return counts.share(capacityWh);
+        return counts.share(capacityWh, starts.count());
     }
 }

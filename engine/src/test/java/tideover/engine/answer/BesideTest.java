@@ -19,7 +19,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 import tideover.engine.Invented;
 import tideover.engine.outage.Outage;
 import tideover.engine.part.Battery;
+import tideover.engine.part.Panel;
 import tideover.engine.part.Part;
+import tideover.engine.part.PlainStore;
 import tideover.engine.proof.PlaneWeather;
 import tideover.engine.proof.Prover;
 import tideover.engine.quantity.Series;
@@ -62,7 +64,7 @@ class BesideTest {
                     .filter(one -> prover.share(one.rig(), question.loads(), question.outage())
                                     .share()
                             >= 0.9)
-                    .min(Comparator.comparingInt(Rated::number));
+                    .min(Choice.BY_PRICE);
             assertThat(Optional.ofNullable(draw.cheapest()).map(Rated::number)).isEqualTo(cheapest.map(Rated::number));
             won += cheapest.isPresent() && cheapest.get().number() == winner.number() ? 1 : 0;
         }
@@ -95,7 +97,7 @@ class BesideTest {
     void theNextStepIsTheCheapestSingleChange() {
         int found = 0;
         for (long seed = 1; seed <= 8; seed++) {
-            Question question = question(seed, 0.8, DRAWN);
+            Question question = question(seed, 0.5, DRAWN);
             Answer answer = Advisor.size(question, OPTIONS, Progress.SILENT);
             found += answer.rig() != null && isCheapestSingleChange(question, answer, answer.rig()) ? 1 : 0;
         }
@@ -201,11 +203,50 @@ class BesideTest {
             between += halved > 0 && halved < 1 ? 1 : 0;
         }
         assertThat(between).isPositive();
-        Rig rated = new Invented(11).ratedRig(300, 2, 12);
-        var whole = prover.share(rated, question.loads(), outage);
-        assertThat(prover.share(rated, question.loads(), outage, 1, 1)).isEqualTo(whole);
-        assertThat(prover.share(rated, question.loads(), outage, 0.8, 0.8).share())
-                .isLessThan(whole.share());
+        int less = 0;
+        for (double ratedAh : new double[] {100, 300, 900}) {
+            Rig rated = new Invented(11).ratedRig(ratedAh, 2, 12);
+            var whole = prover.share(rated, question.loads(), outage);
+            assertThat(prover.share(rated, question.loads(), outage, 1, 1)).isEqualTo(whole);
+            double lean =
+                    prover.share(rated, question.loads(), outage, 0.8, 0.8).share();
+            assertThat(lean).isLessThanOrEqualTo(whole.share());
+            less += lean < whole.share() ? 1 : 0;
+        }
+        assertThat(less).isPositive();
+    }
+
+    /** Against every rig that keeps the rules, walked. */
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3})
+    void byMassNothingLighterIsBetter(long seed) {
+        Question question = plain(question(seed, 0.8, DRAWN));
+        Answer answer = Advisor.size(question, OPTIONS.withByMass(true), Progress.SILENT);
+        List<Rated> front = Objects.requireNonNull(answer.beside().massFront());
+        Prover prover = prover(question, OPTIONS.seed());
+        List<double[]> all = new ArrayList<>();
+        for (var one : Advisor.candidates(question).kept()) {
+            all.add(new double[] {
+                Math.rint(1000 * one.rig().massKg()),
+                prover.share(one.rig(), question.loads(), question.outage()).share()
+            });
+        }
+        all.sort(Comparator.<double[]>comparingDouble(one -> one[0]).thenComparingDouble(one -> -one[1]));
+        List<List<Double>> expected = new ArrayList<>();
+        double best = 0;
+        for (double[] one : all) {
+            if (one[1] > best) {
+                best = one[1];
+                expected.add(List.of(one[0], one[1]));
+            }
+        }
+        assertThat(expected).hasSizeGreaterThan(1);
+        assertThat(front.stream()
+                        .map(one -> List.of(Math.rint(1000 * one.rig().massKg()), one.share()))
+                        .toList())
+                .isEqualTo(expected);
+        assertThat(Advisor.size(question, OPTIONS, Progress.SILENT).beside().massFront())
+                .isNull();
     }
 
     @Test
@@ -262,7 +303,7 @@ class BesideTest {
 
         Answer whole = Advisor.size(question, OPTIONS, Progress.SILENT);
         assertThat(Objects.requireNonNull(whole.shortlist()).front().stream().map(Rated::number))
-                .startsWith(front.stream().map(Rated::number).toArray(Integer[]::new));
+                .startsWith(front.stream().map(Rated::number).toArray(Long[]::new));
     }
 
     private static Prover prover(Question question, long seed) {
@@ -309,15 +350,36 @@ class BesideTest {
                 List.of());
     }
 
+    /** Without the batteries that must be walked, and of panels of unlike mass. */
+    private static Question plain(Question question) {
+        List<Part> parts = new ArrayList<>();
+        double kg = 2;
+        for (Part part : question.parts()) {
+            if (part instanceof Panel panel) {
+                kg *= 1.7;
+                parts.add(new Panel(
+                        Invented.listing(panel.listing().id(), panel.listing().priceCents(), kg),
+                        panel.ratedW(),
+                        22,
+                        -0.004,
+                        -0.003,
+                        45));
+            } else if (!(part instanceof Battery battery) || battery.store() instanceof PlainStore) {
+                parts.add(part);
+            }
+        }
+        return changed(question, question.grammar(), question.budgetCents(), parts);
+    }
+
     private static Question with(Question question, Grammar grammar) {
-        return changed(question, grammar, question.budgetCents());
+        return changed(question, grammar, question.budgetCents(), question.parts());
     }
 
     private static Question within(Question question, long cents) {
-        return changed(question, question.grammar(), OptionalLong.of(cents));
+        return changed(question, question.grammar(), OptionalLong.of(cents), question.parts());
     }
 
-    private static Question changed(Question question, Grammar grammar, OptionalLong budgetCents) {
+    private static Question changed(Question question, Grammar grammar, OptionalLong budgetCents, List<Part> parts) {
         return new Question(
                 question.title(),
                 question.about(),
@@ -334,7 +396,7 @@ class BesideTest {
                 question.currency(),
                 question.allowances(),
                 grammar,
-                question.parts(),
+                parts,
                 question.smallParts(),
                 question.laying(),
                 question.doubts(),
