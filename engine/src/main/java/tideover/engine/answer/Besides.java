@@ -89,10 +89,9 @@ final class Besides {
         }
         List<Rated> all =
                 Stream.concat(Stream.of(winner), list.nearTies().stream()).toList();
-        Choice.Judged[] judged = new Choice.Judged[all.size()];
-        workers.forEach(
-                judged.length, number -> judged[number] = new Choice.Judged(all.get(number), safety(all.get(number))));
-        return Choice.of(List.of(judged));
+        // One after the other: the bench remembers what it wired.
+        return Choice.of(
+                all.stream().map(one -> new Choice.Judged(one, safety(one))).toList());
     }
 
     private Safety safety(Rated rated) {
@@ -218,16 +217,12 @@ final class Besides {
     private List<Tried> changed(Rated from, boolean dearer) {
         List<Changes.Change> changes = Changes.of(from.rig().chosen(), question.parts(), Advisor.grammar(question));
         Pricing pricing = new Pricing(question.loads(), site, bench, question.allowances());
-        @Nullable Priced[] priced = new Priced[changes.size()];
-        workers.forEach(
-                priced.length,
-                number -> priced[number] = pricing.of(changes.get(number).chosen()));
         List<Tried> tried = new ArrayList<>();
-        for (int number = 0; number < priced.length; number++) {
-            Priced one = priced[number];
+        for (Changes.Change change : changes) {
+            Priced one = pricing.of(change.chosen());
             if (one != null
                     && (!dearer || one.price().totalCents() > from.price().totalCents())) {
-                tried.add(new Tried(changes.get(number).words(), one));
+                tried.add(new Tried(change.words(), one));
             }
         }
         tried.sort(Comparator.<Tried>comparingLong(one -> one.priced().price().totalCents())

@@ -8,6 +8,9 @@ import java.util.List;
  * order.
  */
 final class MassFront {
+    /** What the screening can only bound is walked where it may be better by so much. */
+    static final double STEP = 0.01;
+
     private static final double GRAMS = 1000;
 
     private final List<Rated> rigs = new ArrayList<>();

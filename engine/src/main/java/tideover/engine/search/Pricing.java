@@ -15,7 +15,7 @@ import tideover.engine.wiring.Bench;
 import tideover.engine.wiring.Build;
 import tideover.engine.wiring.Price;
 
-/** Makes one rig of parts by itself: put together, put before every rule, wired and priced. */
+/** Makes one rig of parts by itself: put together, put before every rule, wired and priced. Not for several threads at once. */
 public final class Pricing {
     private final List<Load> loads;
     private final Site site;

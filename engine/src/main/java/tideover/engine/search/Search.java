@@ -809,7 +809,7 @@ public final class Search {
             if (isExact(one.rig())) {
                 return bound > than ? OptionalDouble.of(bound) : OptionalDouble.empty();
             }
-            double least = Math.max(FRONT_LEAST, than + FRONT_STEP);
+            double least = Math.max(FRONT_LEAST, than + MassFront.STEP);
             return bound >= least ? judge.walkedShare(one.rig(), least) : OptionalDouble.empty();
         }
 
