@@ -49,6 +49,10 @@ class CommandLineTest {
             "rigs_walked",
             "rigs_over_budget",
             "net_gain_series",
+            "rigs_asked",
+            "draws_won",
+            "draws_without",
+            "changes_tried",
             "value",
             "limit",
             "margin");
