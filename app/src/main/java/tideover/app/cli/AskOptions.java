@@ -1,10 +1,13 @@
 package tideover.app.cli;
 
+import java.io.PrintWriter;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import tideover.app.report.KnownWords;
 import tideover.engine.answer.Options;
+import tideover.engine.answer.Question;
 
 /** What every asking command takes. */
 final class AskOptions {
@@ -60,8 +63,21 @@ final class AskOptions {
         return new Options(seed, years, confirmYears, 60 / stepMinutes, threads);
     }
 
-    ProgressLine progress() {
-        return new ProgressLine(spec.commandLine().getErr(), !quiet && ProgressLine.onTerminal());
+    ProgressLine progress(Question question) {
+        return new ProgressLine(spec.commandLine().getErr(), !quiet && ProgressLine.onTerminal(), question.currency());
+    }
+
+    /** Where the process has to end before the answer is out, what is known goes to standard output. */
+    Watch watch(ProgressLine line, Question question, Options options) {
+        PrintWriter out = spec.commandLine().getOut();
+        return Watch.over(line, known -> {
+            line.close();
+            out.print(
+                    format == Format.JSON
+                            ? KnownWords.json(known, question, options, Version.text())
+                            : KnownWords.text(known, question, options));
+            out.flush();
+        });
     }
 
     private void within(String name, int value, int least, int most) {

@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.util.regex.Pattern;
 import picocli.CommandLine;
+import tideover.engine.quantity.Stopped;
 import tideover.engine.why.InputProblems;
 import tideover.engine.why.Problem;
 
@@ -13,6 +14,9 @@ final class Failures {
     static final int OUR_FAULT = 1;
     static final int INPUT_WRONG = 2;
     static final int NOTHING_MEETS = 3;
+
+    /** As shells count it: 128 and the number of the signal. */
+    static final int STOPPED = 130;
 
     /** The library speaks of the types of the language. */
     private static final Pattern NO_INTEGER = Pattern.compile("is not an? (?:int|long)$");
@@ -36,6 +40,9 @@ final class Failures {
 
     static int ofWork(Exception failure, CommandLine line, CommandLine.ParseResult parsed) {
         PrintWriter err = line.getErr();
+        if (failure instanceof Stopped) {
+            return STOPPED;
+        }
         if (failure instanceof InputProblems wrong) {
             int count = wrong.problems().size();
             err.println(count == 1 ? "One thing is wrong:" : count + " things are wrong:");

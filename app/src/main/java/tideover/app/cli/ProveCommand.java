@@ -3,6 +3,7 @@ package tideover.app.cli;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -25,8 +26,9 @@ import tideover.engine.answer.Question;
 import tideover.engine.proof.Trace;
 import tideover.engine.quantity.ModelYear;
 import tideover.engine.rig.Assembly;
+import tideover.engine.rig.Chosen;
 import tideover.engine.rig.Rig;
-import tideover.engine.search.Candidates;
+import tideover.engine.search.Shelf;
 import tideover.engine.site.WeatherSource;
 import tideover.engine.why.InputProblems;
 import tideover.engine.why.Problem;
@@ -91,9 +93,10 @@ final class ProveCommand implements Callable<Integer> {
         Question question = PlanFile.read(plan, StationTable.load());
         int startHour = startHour(question.weather(), options);
         Answer answer;
-        try (ProgressLine progress = ask.progress()) {
+        try (ProgressLine line = ask.progress(question);
+                Watch watch = ask.watch(line, question, options)) {
             Rig rig = rig(question);
-            answer = Advisor.prove(question, rig, options, progress);
+            answer = Advisor.prove(question, rig, options, watch);
             if (traceFile != null) {
                 Trace trace = trace(question, rig, options, answer, startHour);
                 Output.write(traceFile, writer -> TraceCsv.write(trace, writer));
@@ -103,19 +106,25 @@ final class ProveCommand implements Callable<Integer> {
     }
 
     private Rig rig(Question question) {
-        if (rigName.matches("\\d+") && !Files.exists(Path.of(rigName))) {
-            List<Candidates.Priced> list = Advisor.candidates(question).kept();
-            if (rigName.length() > 9 || Integer.parseInt(rigName) < 1 || Integer.parseInt(rigName) > list.size()) {
+        if (rigName.matches("#?\\d+") && !Files.exists(Path.of(rigName))) {
+            Shelf shelf = Advisor.shelf(question);
+            String digits = rigName.replaceFirst("^#", "");
+            long number = digits.length() > 18 ? Long.MAX_VALUE : Long.parseLong(digits);
+            if (number < 1 || number > shelf.rigs()) {
                 throw new InputProblems(new Problem(
                         "--rig",
                         rigName,
-                        "a number from 1 to " + list.size() + ", as 'tideover size' lists them, or a rig file",
+                        "a number from 1 to " + shelf.rigs() + ", as 'tideover size' lists them, or a rig file",
                         ""));
             }
-            return list.get(Integer.parseInt(rigName) - 1).rig();
+            return shelf.rig(number);
         }
-        Assembly.Result result =
-                Assembly.of(RigFile.read(Path.of(rigName), question.parts()).chosen());
+        Optional<List<Chosen>> listed =
+                Files.exists(Path.of(rigName)) ? Optional.empty() : RigFile.ofId(rigName, question.parts());
+        Assembly.Result result = Assembly.of(
+                listed.isPresent()
+                        ? listed.get()
+                        : RigFile.read(Path.of(rigName), question.parts()).chosen());
         if (result.rig() == null) {
             throw new InputProblems(result.faults().stream()
                     .map(fault -> new Problem(rigName, fault.replaceFirst("\\.$", ""), "parts that make one rig", ""))

@@ -50,8 +50,9 @@ final class SizeCommand implements Callable<Integer> {
 
     static int answer(CommandSpec spec, Question question, Options options, AskOptions ask, @Nullable Path report) {
         Answer answer;
-        try (ProgressLine progress = ask.progress()) {
-            answer = Advisor.size(question, options, progress);
+        try (ProgressLine line = ask.progress(question);
+                Watch watch = ask.watch(line, question, options)) {
+            answer = Advisor.size(question, options, watch);
         }
         return print(spec, answer, ask, report);
     }

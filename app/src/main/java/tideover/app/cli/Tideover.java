@@ -23,7 +23,8 @@ import tideover.engine.answer.Question;
         },
         footer = {
             "",
-            "Exit status: 0 done, 1 our fault, 2 the input is wrong, 3 nothing meets the target.",
+            "Exit status: 0 done, 1 our fault, 2 the input is wrong, 3 nothing meets the target, 130 stopped by Ctrl-C"
+                    + " (what is known by then is printed).",
             "It advises and does not certify: local codes, licensed practice and the makers' instructions come first."
         },
         subcommands = {

@@ -7,6 +7,9 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import tideover.engine.part.Part;
 import tideover.engine.rig.Chosen;
 
@@ -17,11 +20,34 @@ public final class RigFile {
 
     private RigFile() {}
 
+    private static final Pattern COUNTED = Pattern.compile("([1-9][0-9]{0,2})x(.+)");
+
     /** What a rig file asks for, in its order; whether it makes a rig is for the engine to say. */
     public record RigRequest(String name, List<Chosen> chosen) {
         public RigRequest {
             chosen = List.copyOf(chosen);
         }
+    }
+
+    /**
+     * A rig as answers write it, its parts by their ids, such as "2xP100+BX500"; empty where some part of it is not among those
+     * given.
+     */
+    public static Optional<List<Chosen>> ofId(String id, List<Part> parts) {
+        Map<String, Part> byId = new LinkedHashMap<>();
+        parts.forEach(part -> byId.put(part.listing().id(), part));
+        List<Chosen> chosen = new ArrayList<>();
+        for (String piece : id.split("\\+", MOST_KINDS + 1)) {
+            Matcher counted = COUNTED.matcher(piece);
+            if (byId.containsKey(piece)) {
+                chosen.add(new Chosen(byId.get(piece), 1));
+            } else if (counted.matches() && byId.containsKey(counted.group(2))) {
+                chosen.add(new Chosen(byId.get(counted.group(2)), Integer.parseInt(counted.group(1))));
+            } else {
+                return Optional.empty();
+            }
+        }
+        return Optional.of(chosen);
     }
 
     /** Reads a rig file against a plan's parts. Throws {@code InputProblems} with everything that is wrong in it. */

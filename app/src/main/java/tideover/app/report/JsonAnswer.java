@@ -328,18 +328,22 @@ public final class JsonAnswer {
 
     private static ObjectNode search(Shortlist list) {
         ObjectNode node = NODES.objectNode();
-        node.put("rigs_looked_at", list.looked());
-        node.put("rigs_that_keep_rules_and_budget", list.kept());
-        node.put("rigs_ruled_out_by_bounds", list.ruledOut());
-        node.put("rigs_screened_exactly", list.screened());
-        node.put("rigs_walked", list.walked());
-        node.put("net_gain_series", list.series());
-        node.put("rigs_over_budget", list.overBudget());
-        if (list.leastOverBudgetCents().isPresent()) {
-            node.put("cheapest_over_budget_cents", list.leastOverBudgetCents().getAsLong());
+        Shortlist.Counts counts = list.counts();
+        node.put("rigs_looked_at", counts.looked());
+        node.put("rigs_ruled_out_by_demand_bound", counts.ruledOutByDemand());
+        node.put("rigs_ruled_out_by_array_bound", counts.ruledOutByArray());
+        node.put("rigs_priced", counts.priced());
+        node.put("rigs_ruled_out_by_series_bound", counts.ruledOutBySeries());
+        node.put("rigs_screened_exactly", counts.screened());
+        node.put("rigs_walked", counts.walked());
+        node.put("rigs_walked_in_vain", counts.walkedInVain());
+        node.put("net_gain_series", counts.series());
+        node.put("rigs_over_budget", counts.overBudget());
+        if (counts.leastOverBudgetCents().isPresent()) {
+            node.put("cheapest_over_budget_cents", counts.leastOverBudgetCents().getAsLong());
         }
         ObjectNode rejected = node.putObject("rejected_by_rule");
-        list.rejected().forEach(rejected::put);
+        counts.rejected().forEach(rejected::put);
         return node;
     }
 

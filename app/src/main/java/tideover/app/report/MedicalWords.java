@@ -65,14 +65,14 @@ final class MedicalWords {
                 + ", on which somebody's health"
                 + " hangs. Every outage of those walked must be carried, and every rule kept. " + instead(answer);
         Shortlist list = answer.shortlist();
-        if (list == null || list.kept() > 0 || isUnarranged(answer)) {
+        if (list == null || list.counts().priced() > 0 || isUnarranged(answer)) {
             return words;
         }
         return words
-                + (list.leastOverBudgetCents().isPresent()
+                + (list.counts().leastOverBudgetCents().isPresent()
                         ? " The cheapest rig that keeps every rule costs "
                                 + Words.money(
-                                        list.leastOverBudgetCents().getAsLong(),
+                                        list.counts().leastOverBudgetCents().getAsLong(),
                                         answer.question().currency())
                                 + "."
                         : " No rig of these parts keeps the rules; the counts by rule say why.");

@@ -69,7 +69,9 @@ final class SearchedSection {
         ProvenRig winner = answer.rig();
         Rated best = list.nearTies().stream()
                 .max(Comparator.comparingDouble(Rated::share)
-                        .thenComparing(Comparator.comparingInt(Rated::number).reversed()))
+                        .thenComparing(Comparator.comparingLong(
+                                        (Rated one) -> one.price().totalCents())
+                                .reversed()))
                 .orElse(null);
         if (winner == null
                 || best == null
@@ -85,27 +87,24 @@ final class SearchedSection {
     }
 
     private String looked() {
-        String over = list.overBudget() > 0
-                ? String.format(
-                        Locale.ROOT, " %,d more kept the rules and cost more than the budget.", list.overBudget())
+        Shortlist.Counts counts = list.counts();
+        String over = counts.overBudget() > 0
+                ? String.format(Locale.ROOT, " %,d cost more than the budget.", counts.overBudget())
                 : "";
-        return String.format(
-                Locale.ROOT,
-                "%,d rigs can be put together from these parts; %,d keep every rule and the budget and are numbered from the"
-                        + " cheapest.%s",
-                list.looked(),
-                list.kept(),
-                over);
+        return String.format(Locale.ROOT, "%,d rigs can be put together from these parts.", counts.looked())
+                + over
+                + " "
+                + String.join(" ", Words.searched(counts));
     }
 
     private @Nullable Table rejected() {
-        if (list.rejected().isEmpty()) {
+        if (list.counts().rejected().isEmpty()) {
             return null;
         }
         Table.Builder table = Table.titled("Rigs that fell to a rule; one may fall to several")
                 .words("rule")
                 .figures("rigs");
-        for (Map.Entry<String, Integer> rule : list.rejected().entrySet()) {
+        for (Map.Entry<String, Long> rule : list.counts().rejected().entrySet()) {
             table.row(
                     rule.getKey().replace('-', ' ') + ": " + Words.rule(rule.getKey()),
                     String.format(Locale.ROOT, "%,d", rule.getValue()));

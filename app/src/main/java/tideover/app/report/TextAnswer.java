@@ -305,18 +305,26 @@ public final class TextAnswer {
             rated(list.misses());
         }
         heading("Why not the others (one rig may fall to several rules)");
-        line(String.format(Locale.ROOT, "  %,9d rigs can be put together from these parts", list.looked()));
-        for (Map.Entry<String, Integer> rule : list.rejected().entrySet()) {
+        line(String.format(
+                Locale.ROOT,
+                "  %,9d rigs can be put together from these parts",
+                list.counts().looked()));
+        for (Map.Entry<String, Long> rule : list.counts().rejected().entrySet()) {
             wrapped(
                     String.format(Locale.ROOT, "  %,9d fell to ", rule.getValue()),
                     rule.getKey() + ": " + Words.rule(rule.getKey()));
         }
-        if (list.overBudget() > 0) {
-            line(String.format(Locale.ROOT, "  %,9d kept every rule and cost more than the budget", list.overBudget()));
+        if (list.counts().overBudget() > 0) {
+            line(String.format(
+                    Locale.ROOT,
+                    "  %,9d cost more than the budget",
+                    list.counts().overBudget()));
         }
-        line(String.format(Locale.ROOT, "  %,9d were left, numbered from the cheapest", list.kept()));
-        if (list.kept() > 0) {
-            line("  Any of them in full: tideover prove PLAN --rig NUMBER");
+        for (String sentence : Words.searched(list.counts())) {
+            wrapped("  ", sentence);
+        }
+        if (list.counts().priced() > 0) {
+            line("  Any rig in full: tideover prove PLAN --rig NUMBER, or its parts as listed");
         }
     }
 
@@ -334,7 +342,7 @@ public final class TextAnswer {
         for (Rated one : rows.subList(0, Math.min(rows.size(), MOST_ROWS))) {
             String lead = String.format(
                     Locale.ROOT,
-                    "  %7s %12s  %5s of 100 %6.1f kg  ",
+                    "  %9s %12s  %5s of 100 %6.1f kg  ",
                     "#" + one.number(),
                     Words.money(one.price().totalCents(), answer.question().currency()),
                     Words.percent(one.share()),

@@ -77,19 +77,19 @@ public final class Words {
             miss = " The nearest, " + best.rig().words() + " for "
                     + money(best.price().totalCents(), question.currency()) + ", carries " + of100(best.share()) + ".";
         } else if (list != null) {
-            miss = list.leastOverBudgetCents().isPresent()
+            miss = list.counts().leastOverBudgetCents().isPresent()
                     ? " The cheapest rig that keeps every rule costs "
-                            + money(list.leastOverBudgetCents().getAsLong(), question.currency()) + "."
+                            + money(list.counts().leastOverBudgetCents().getAsLong(), question.currency()) + "."
                     : " No rig of these parts keeps the rules; the counts by rule say why.";
         }
         if (list != null
                 && !list.misses().isEmpty()
-                && list.leastOverBudgetCents().isPresent()) {
+                && list.counts().leastOverBudgetCents().isPresent()) {
             miss += String.format(
                     Locale.ROOT,
-                    " %,d more keep every rule and cost from %s on: try a higher budget.",
-                    list.overBudget(),
-                    money(list.leastOverBudgetCents().getAsLong(), question.currency()));
+                    " %,d more cost from %s on: try a higher budget.",
+                    list.counts().overBudget(),
+                    money(list.counts().leastOverBudgetCents().getAsLong(), question.currency()));
         }
         return "Nothing on the parts list carries " + of100(question.outage().targetShare()) + " " + outages(question)
                 + within + "." + miss;
@@ -305,6 +305,25 @@ public final class Words {
         };
     }
 
+    /** What became of the rigs that fell to no rule. */
+    static List<String> searched(Shortlist.Counts counts) {
+        List<String> sentences = new ArrayList<>();
+        sentences.add(String.format(
+                Locale.ROOT,
+                "%,d could not have met the target, or been better than what is cheaper, with the best of everything else: %,d for"
+                        + " their store and what it is asked for, %,d for their store and panels. Of these the rules of loads and"
+                        + " wiring were not asked.",
+                counts.ruledOutByDemand() + counts.ruledOutByArray(),
+                counts.ruledOutByDemand(),
+                counts.ruledOutByArray()));
+        sentences.add(String.format(
+                Locale.ROOT,
+                "%,d kept every rule and were wired and priced; %,d of them were followed in full, step by step.",
+                counts.priced(),
+                counts.walked()));
+        return sentences;
+    }
+
     /** An hour of the weather years as "year 17, 14 dec, 18:00". */
     public static String moment(int weatherHour) {
         int year = weatherHour / ModelYear.HOURS + 1;
@@ -317,7 +336,7 @@ public final class Words {
      * share may be missing here.
      */
     static String misses(Shortlist list) {
-        return list.walked() == 0
+        return list.counts().walked() == 0
                 ? "Nearest below the target"
                 : "Nearest below the target, of those followed to the end";
     }

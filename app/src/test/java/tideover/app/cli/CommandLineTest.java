@@ -442,7 +442,7 @@ class CommandLineTest {
     void progressIsForTerminalsAlone() {
         assertThat(System.getenv("TIDEOVER_TERMINAL")).isNull();
         StringWriter err = new StringWriter();
-        try (ProgressLine line = new ProgressLine(new PrintWriter(err), false)) {
+        try (ProgressLine line = new ProgressLine(new PrintWriter(err), false, "USD")) {
             line.at("screening", 0.5);
         }
         assertThat(err.toString()).isEmpty();
@@ -451,7 +451,7 @@ class CommandLineTest {
     @Test
     void onATerminalProgressStaysOnOneLineAndIsWiped() {
         StringWriter err = new StringWriter();
-        try (ProgressLine line = new ProgressLine(new PrintWriter(err), true)) {
+        try (ProgressLine line = new ProgressLine(new PrintWriter(err), true, "USD")) {
             line.at("screening", 0.5);
             line.at("screening", 0.5);
             line.at("proving", 2);

@@ -22,8 +22,10 @@ import tideover.engine.rig.Rig;
 import tideover.engine.rig.RuleBook;
 import tideover.engine.rig.Site;
 import tideover.engine.search.Candidates;
+import tideover.engine.search.Offers;
 import tideover.engine.search.Rated;
 import tideover.engine.search.Search;
+import tideover.engine.search.Shelf;
 import tideover.engine.search.Shortlist;
 import tideover.engine.site.Place;
 import tideover.engine.site.Room;
@@ -64,7 +66,7 @@ public final class Advisor {
         this.question = question;
         this.options = options;
         this.progress = progress;
-        this.workers = Workers.of(options.threads());
+        this.workers = Workers.of(options.threads(), progress::stop);
         this.sun = SunYear.at(
                 question.place().latDeg(),
                 question.place().lonDeg(),
@@ -111,11 +113,11 @@ public final class Advisor {
                 question.asked(),
                 prover(sky).keptBound(question.loads(), question.outage()),
                 workers);
-        // Candidates are judged while the confirming years are drawn: neither knows of the other.
-        Candidates[] candidates = new Candidates[1];
+        // The confirming years are drawn beside it: neither knows of the other.
+        Offers[] offers = new Offers[1];
         workers.forEach(2, piece -> {
             if (piece == 0) {
-                candidates[0] = candidates(question);
+                offers[0] = offers();
             } else if (question.weather().canDrawAgain()) {
                 confirming = sky(options.confirmSeed(), options.confirmYears());
             }
@@ -131,13 +133,20 @@ public final class Advisor {
                 return prover(sky).shareFrom(threshold, rig, question.loads(), question.outage());
             }
         };
-        Shortlist list =
-                search.shortlist(candidates[0], question.loads(), judge, share -> progress.at("screening", share));
+        Shortlist list = search.shortlist(offers[0], question.loads(), judge, new SearchTold(progress));
         Rated winner = list.winner();
         return answer(list, winner == null ? null : proven(winner.rig(), confirm(winner.rig())), winner != null);
     }
 
-    /** Every rig that keeps the rules and the budget, cheapest first: the list that {@code size} numbers. */
+    /** Every rig that can be put together: what {@code size} numbers. */
+    public static Shelf shelf(Question question) {
+        return Shelf.of(
+                question.parts(),
+                question.outage().isHelped() ? question.grammar().withChargers() : question.grammar(),
+                question.loads());
+    }
+
+    /** Every rig that keeps the rules and the budget, cheapest first: for small lists of parts. */
     public static Candidates candidates(Question question) {
         return Candidates.of(
                 question.parts(),
@@ -147,6 +156,18 @@ public final class Advisor {
                 bench(question),
                 question.allowances(),
                 question.budgetCents());
+    }
+
+    /** Those that keep the rules, priced as they are asked for. */
+    private Offers offers() {
+        return Offers.of(
+                shelf(question),
+                question.loads(),
+                site(question),
+                bench(question),
+                question.allowances(),
+                question.budgetCents(),
+                workers);
     }
 
     /** Where the question's rigs are wired. */

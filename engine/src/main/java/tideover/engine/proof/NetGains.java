@@ -1,6 +1,10 @@
 package tideover.engine.proof;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import tideover.engine.outage.Outage;
 import tideover.engine.quantity.Series;
 
@@ -21,8 +25,48 @@ public final class NetGains {
         void visit(double[] sunnyWh, double[] darkDayWh, int starts);
     }
 
+    /** Start hours of outages, in runs of neighbours. */
+    public static final class Starts {
+        private static final int DAYS = 7;
+
+        private final List<Stretch> stretches;
+
+        private Starts(List<Stretch> stretches) {
+            this.stretches = stretches;
+        }
+
+        /** Every hour of the asked months of so many years. */
+        public static Starts all(Outage outage, int years) {
+            return new Starts(Stretch.of(outage.months(), years, outage.hours()));
+        }
+
+        /**
+         * Of all weeks the part in which there is least sun, or most is needed beside it: most outages that fail begin there.
+         *
+         * @param part   of the weeks, 0..1
+         * @param needW  hourly watts wanted beside the clock's
+         * @param mostW  panels, rated, of the sort of rigs that are asked about
+         */
+        public static Starts darkest(
+                Outage outage, int years, PlaneWeather plane, Series needW, double mostW, double part) {
+            List<Stretch> weeks = new ArrayList<>();
+            all(outage, years).stretches.forEach(all -> weeks.addAll(all.pieces(DAYS)));
+            Map<Stretch, Double> spareW = new HashMap<>();
+            for (Stretch week : weeks) {
+                spareW.put(week, week.spareW(plane, needW, mostW));
+            }
+            weeks.sort(Comparator.<Stretch>comparingDouble(week -> spareW.getOrDefault(week, 0.0))
+                    .thenComparingInt(Stretch::firstStartHour));
+            return new Starts(List.copyOf(weeks.subList(0, (int) Math.ceil(part * weeks.size()))));
+        }
+
+        public int count() {
+            return stretches.stream().mapToInt(Stretch::starts).sum();
+        }
+    }
+
     /**
-     * Goes through the asked months of all years, in their order.
+     * Goes through some starts, in their order.
      *
      * @param sunPerRatedW  hourly DC watts per rated watt
      * @param rig           its capacity is not looked at
@@ -32,20 +76,18 @@ public final class NetGains {
      */
     public static void visit(
             Series sunPerRatedW,
-            int years,
+            Starts from,
             RigFigures rig,
             double[] essentialBusW,
             Series lessW,
             int stepsPerHour,
-            Outage outage,
             Visitor visitor) {
         Gains gains = new Gains(rig, essentialBusW, stepsPerHour);
         double[] darkDayWh = gains.darkDayWh();
         double[] sunBusW = {};
         double[] less = {};
         double[] sunnyWh = {};
-        List<Stretch> stretches = Stretch.of(outage.months(), years, outage.hours());
-        for (Stretch stretch : stretches) {
+        for (Stretch stretch : from.stretches) {
             if (sunBusW.length != stretch.hours()) {
                 sunBusW = new double[stretch.hours()];
                 less = new double[stretch.hours()];

@@ -93,7 +93,7 @@ public final class Prover {
         Stretch.of(outage.months(), weather.years(), outage.hours()).forEach(all -> weeks.addAll(all.pieces(7)));
         Series keptNeedW = keptBound(loads, outage).needW();
         weeks.sort(Comparator.<Stretch>comparingInt(week -> -failedBefore.getOrDefault(week, 0))
-                .thenComparingDouble(week -> spareW(week, rig, keptNeedW))
+                .thenComparingDouble(week -> week.spareW(plane, keptNeedW, rig.arrayRatedW()))
                 .thenComparingInt(Stretch::firstStartHour));
         Supplier<Walk> walks = setup.walks(outage.hours());
         int walked = weeks.stream().mapToInt(Stretch::starts).sum();
@@ -113,16 +113,6 @@ public final class Prover {
             }
         }
         return OptionalDouble.of((double) (walked - failed) / walked);
-    }
-
-    /** A figure for how kind a stretch is: sun on the array less what cold boxes and homes ask for. */
-    private double spareW(Stretch stretch, Rig rig, Series keptNeedW) {
-        double[] planeWm2 = new double[stretch.hours()];
-        double[] needW = new double[stretch.hours()];
-        plane.planeWm2().copyRound(stretch.firstStartHour(), planeWm2);
-        keptNeedW.copyRound(stretch.firstStartHour(), needW);
-        double perWm2 = Math.max(1, rig.arrayRatedW()) / 1000;
-        return perWm2 * Arrays.stream(planeWm2).sum() - Arrays.stream(needW).sum();
     }
 
     private static int failures(Walk walk, Stretch stretch, int hours) {

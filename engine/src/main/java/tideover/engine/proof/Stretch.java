@@ -1,8 +1,10 @@
 package tideover.engine.proof;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import tideover.engine.quantity.ModelYear;
+import tideover.engine.quantity.Series;
 
 /**
  * A run of neighbouring start hours of one weather year and the tail that the last outage reaches into. Hours count
@@ -39,6 +41,16 @@ record Stretch(int firstStartHour, int starts, int tailHours) {
             pieces.add(new Stretch(firstStartHour + first, Math.min(days * 24, starts - first), tailHours));
         }
         return pieces;
+    }
+
+    /** A figure for how kind it is: sun on so many rated watts of panel less what is needed, in its hours. */
+    double spareW(PlaneWeather plane, Series needW, double ratedW) {
+        double[] planeWm2 = new double[hours()];
+        double[] needed = new double[hours()];
+        plane.planeWm2().copyRound(firstStartHour, planeWm2);
+        needW.copyRound(firstStartHour, needed);
+        double perWm2 = Math.max(1, ratedW) / 1000;
+        return perWm2 * Arrays.stream(planeWm2).sum() - Arrays.stream(needed).sum();
     }
 
     int hours() {

@@ -7,27 +7,46 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.BooleanSupplier;
 import java.util.function.IntConsumer;
 
 /**
  * Does numbered pieces of work on so many threads. A piece may write only to places that belong to its number; then the
- * outcome cannot depend on how many threads there were or who finished first.
+ * outcome cannot depend on how many threads there were or who finished first. Before every piece it is asked whether to stop.
  */
 public final class Workers {
     private final int threads;
+    private final BooleanSupplier stop;
 
-    private Workers(int threads) {
+    private Workers(int threads, BooleanSupplier stop) {
         this.threads = threads;
+        this.stop = stop;
     }
 
     public static Workers of(int threads) {
-        return new Workers(Require.within(1, 256, "threads", threads));
+        return of(threads, () -> false);
     }
 
-    /** Runs {@code work} for every number from 0 to {@code pieces - 1} and returns when all are done. */
+    /** @param stop asked from any thread; once it says so, work ends with {@link Stopped} */
+    public static Workers of(int threads, BooleanSupplier stop) {
+        return new Workers(Require.within(1, 256, "threads", threads), stop);
+    }
+
+    private void askWhetherToStop() {
+        if (stop.getAsBoolean()) {
+            throw new Stopped();
+        }
+    }
+
+    /**
+     * Runs {@code work} for every number from 0 to {@code pieces - 1} and returns when all are done.
+     *
+     * @throws Stopped where it was asked to stop before that
+     */
     public void forEach(int pieces, IntConsumer work) {
         if (threads == 1 || pieces < 2) {
             for (int i = 0; i < pieces; i++) {
+                askWhetherToStop();
                 work.accept(i);
             }
             return;
@@ -43,6 +62,7 @@ public final class Workers {
             for (int t = 0; t < Math.min(threads, pieces); t++) {
                 running.add(pool.submit(() -> {
                     for (int i = next.getAndIncrement(); i < pieces; i = next.getAndIncrement()) {
+                        askWhetherToStop();
                         work.accept(i);
                     }
                 }));

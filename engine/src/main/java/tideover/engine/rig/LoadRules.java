@@ -18,12 +18,20 @@ final class LoadRules {
     private LoadRules() {}
 
     static void find(Rig rig, List<Load> loads, Sockets sockets, List<Finding> found) {
-        List<Load> essential = loads.stream().filter(Load::essential).toList();
-        outlets(rig, sockets, found);
-        inverterLoad(rig, essential, loads, found);
-        apparentLoad(rig, essential, loads, found);
+        findAlternating(rig, loads, sockets, found);
         outletLoads(rig, sockets, found);
-        storeCurrent(rig, sockets, essential, found);
+        storeCurrent(rig, sockets, essential(loads), found);
+    }
+
+    /** Of whatever loads are given, those rules in which no direct current counts beyond its outlet. */
+    static void findAlternating(Rig rig, List<Load> loads, Sockets sockets, List<Finding> found) {
+        outlets(rig, sockets, found);
+        inverterLoad(rig, essential(loads), loads, found);
+        apparentLoad(rig, essential(loads), loads, found);
+    }
+
+    private static List<Load> essential(List<Load> loads) {
+        return loads.stream().filter(Load::essential).toList();
     }
 
     private static void outlets(Rig rig, Sockets sockets, List<Finding> found) {

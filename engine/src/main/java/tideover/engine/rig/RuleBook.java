@@ -32,6 +32,28 @@ public final class RuleBook {
         return found;
     }
 
+    /**
+     * What the rules find between the loads that take alternating current, their outlets and the inverter alone; neither store nor
+     * controller nor panels make a difference to it.
+     */
+    public static List<Finding> alternatingFindings(Rig rig, List<Load> loads) {
+        List<Load> alternating =
+                loads.stream().filter(load -> load.supply().isAc()).toList();
+        List<Finding> found = new ArrayList<>();
+        Sockets sockets = Sockets.of(rig, alternating);
+        LoadRules.findAlternating(rig, alternating, sockets, found);
+        InverterRules.find(rig, sockets, found);
+        return found;
+    }
+
+    /** What the rules find between controller, the store's volts and panels; nothing else makes a difference to it. */
+    public static List<Finding> sunFindings(Rig rig, Site site) {
+        List<Finding> found = new ArrayList<>();
+        StoreRules.controllerVolts(rig, found);
+        PanelRules.find(rig, site, found);
+        return found;
+    }
+
     /** What the rules find in the arrangements around medical loads; no rig makes a difference to it. */
     public static List<Finding> medicalFindings(List<Load> loads) {
         List<Finding> found = new ArrayList<>();

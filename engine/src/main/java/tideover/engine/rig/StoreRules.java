@@ -40,20 +40,8 @@ final class StoreRules {
     }
 
     private static void voltages(Rig rig, List<Finding> found) {
+        controllerVolts(rig, found);
         double busV = rig.busV();
-        if (rig.controller() != null) {
-            boolean inside = busV >= rig.controller().leastBusV()
-                    && busV <= rig.controller().mostBusV();
-            found.add(inWords(
-                    "bus-voltage",
-                    inside ? Verdict.PASS : Verdict.FAIL,
-                    Basis.MAKER,
-                    "parts file",
-                    "The store is %.1f V; the charge controller serves %.1f to %.1f V.",
-                    busV,
-                    rig.controller().leastBusV(),
-                    rig.controller().mostBusV()));
-        }
         if (rig.inverter() != null) {
             found.add(sameVolts("inverter", rig.inverter().inputV(), busV));
         }
@@ -61,6 +49,24 @@ final class StoreRules {
         if (!Double.isNaN(enclosureV)) {
             found.add(sameVolts("enclosure", enclosureV, busV));
         }
+    }
+
+    static void controllerVolts(Rig rig, List<Finding> found) {
+        if (rig.controller() == null) {
+            return;
+        }
+        double busV = rig.busV();
+        boolean inside =
+                busV >= rig.controller().leastBusV() && busV <= rig.controller().mostBusV();
+        found.add(inWords(
+                "bus-voltage",
+                inside ? Verdict.PASS : Verdict.FAIL,
+                Basis.MAKER,
+                "parts file",
+                "The store is %.1f V; the charge controller serves %.1f to %.1f V.",
+                busV,
+                rig.controller().leastBusV(),
+                rig.controller().mostBusV()));
     }
 
     private static Finding sameVolts(String who, double wantedV, double busV) {

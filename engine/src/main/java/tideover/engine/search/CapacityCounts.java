@@ -41,13 +41,17 @@ final class CapacityCounts {
         return lower;
     }
 
-    /** Share of the outages carried by one of the capacities given, 0..1. */
-    double share(double capacityWh) {
+    /**
+     * Share of outages carried by one of the capacities given, 0..1.
+     *
+     * @param of how many outages there are; those that were not counted here are taken as carried
+     */
+    double share(double capacityWh, int of) {
         int index = Arrays.binarySearch(capacitiesWh, capacityWh);
-        long carried = 0;
+        long carried = of - outages;
         for (int i = 0; i <= index; i++) {
             carried += met[i];
         }
-        return (double) carried / outages;
+        return (double) carried / of;
     }
 }

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.part.Battery;
-import tideover.engine.part.ChargeController;
 import tideover.engine.part.Charger;
 import tideover.engine.part.ControllerRating;
 import tideover.engine.part.Enclosure;
@@ -16,8 +15,8 @@ import tideover.engine.part.SocketBoard;
 import tideover.engine.rig.Chosen;
 
 /**
- * The grammar of rigs, all but their panels: a ready-made box, or an enclosure with batteries, or batteries with a separate
- * inverter and controller. What is not built in may be added. Goes through them one by one and keeps none.
+ * The grammar of rigs, all but a separate charge controller and panels: a ready-made box, or an enclosure with batteries, or
+ * batteries with what serves their loads. What is not built in may be added. {@link Shelf} says what may follow.
  */
 final class Cores {
     private final List<Part> parts;
@@ -31,12 +30,11 @@ final class Cores {
     }
 
     /**
-     * A rig without its panels.
+     * A rig without a separate controller and without panels; already a rig by itself.
      *
-     * @param alone whether it is a rig by itself
-     * @param sunny whether panels may be joined to it
+     * @param builtIn the controller that it brings; else a separate one may be added
      */
-    record Core(List<Chosen> chosen, boolean alone, boolean sunny) {}
+    record Core(List<Chosen> chosen, @Nullable ControllerRating builtIn) {}
 
     /** Goes through every core that the grammar makes of the parts, always in the same order. */
     static void forEach(List<Part> parts, Grammar grammar, Consumer<Core> use) {
@@ -78,20 +76,13 @@ final class Cores {
         }
     }
 
-    /** The choice as it is, then with every separate controller where none is built in. */
     private void addSun(List<Chosen> chosen, @Nullable ControllerRating builtIn) {
         if (grammar.chargers() && chosen.stream().noneMatch(one -> one.part() instanceof Charger)) {
             for (Charger charger : kind(parts, Charger.class)) {
                 addSun(with(chosen, charger), builtIn);
             }
         }
-        use.accept(new Core(chosen, true, builtIn != null));
-        if (builtIn != null) {
-            return;
-        }
-        for (ChargeController controller : kind(parts, ChargeController.class)) {
-            use.accept(new Core(with(chosen, controller), !controller.outlets().isEmpty(), true));
-        }
+        use.accept(new Core(chosen, builtIn));
     }
 
     static List<Chosen> with(List<Chosen> chosen, Part part) {

@@ -4,9 +4,17 @@ import tideover.engine.rig.Rig;
 import tideover.engine.wiring.Price;
 
 /**
- * A rig with its price and the carried share that the screening found.
+ * A rig with its price and the carried share that the screening or the walk found.
  *
- * @param number its place, from 1, in the list of all rigs that keep the rules and the budget, cheapest first
+ * @param number its place, from 1, among all rigs that can be put together ({@link Shelf})
  * @param share  0..1
  */
-public record Rated(int number, Rig rig, Price price, double share) {}
+public record Rated(long number, Rig rig, Price price, double share) {
+    static Rated of(Priced priced, double share) {
+        return new Rated(priced.number(), priced.rig(), priced.price(), share);
+    }
+
+    long cents() {
+        return price.totalCents();
+    }
+}

@@ -2,18 +2,22 @@ package tideover.engine.search;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.stream.IntStream;
+import java.util.OptionalLong;
+import java.util.PriorityQueue;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.load.Load;
 import tideover.engine.outage.Outage;
 import tideover.engine.part.InverterRating;
 import tideover.engine.part.Outlet;
+import tideover.engine.part.Panel;
 import tideover.engine.part.PlainStore;
 import tideover.engine.proof.ArraySun;
 import tideover.engine.proof.BusDemand;
@@ -39,12 +43,13 @@ import tideover.engine.rig.Route;
  * they can live on ({@link KeptBound}). Such a rig is walked in full, cheapest first, where its bound could
  * make it the winner; for the front where it may gain a hundredth; and as a near tie, the first few.
  *
- * <p>Most rigs need no pass of their own. Gains rise with every efficiency, with the controller's current, with the
- * array, and fall with the demand; so a made-up rig with the best of each carries no less than any real one. Two such
- * bounds are kept: for each array under the best electronics, and for each electronics under the best array. A rig is
- * screened exactly only where the better of what they allow could still make it the winner, a near tie, a step of the
- * front, or one of the nearest misses. Rigs are taken cheapest first, in rounds of fixed size, so that the outcome does
- * not depend on the number of threads.
+ * <p>Most rigs need no pass of their own, and no wiring either. Gains rise with every efficiency, with the controller's current,
+ * with the array, and fall with the demand; so a made-up rig with the best of each carries no less than any real one. Two such
+ * bounds are kept, for every size of store: with each array under the best electronics and the least demand, and with each demand
+ * under the best of all arrays. A rig is judged, wired, priced and screened only where the lower of the two could still make it the
+ * winner, a near tie, a step of the front, the cheapest of its way of building, or one of the nearest misses ({@link Offers}). What a
+ * bound once rules out stays so: all that the lists ask only rises. Rigs are taken cheapest first, in rounds of fixed size, so
+ * that the outcome does not depend on the number of threads.
  */
 public final class Search {
     private static final double NEAR_TIE = 0.10;
@@ -67,6 +72,17 @@ public final class Search {
     private static final double MOST_PER_RATED_W = 4;
 
     private static final int ROUND = 8;
+
+    /** Part of the weeks that is asked first: enough that what fails the target by far fails within it. */
+    private static final double DARK_PART = 0.15;
+
+    /** To weigh sun against what is needed where weeks are put in order. */
+    private static final double SOME_PANEL_W = 200;
+
+    /** Where no rig of a way of building meets the target, so many that may be best are looked into. */
+    private static final int MOST_DRAFTS = 1024;
+
+    private static final Series NO_SUN = Series.constant(1, 0);
 
     private final PlaneWeather plane;
     private final int years;
@@ -100,6 +116,12 @@ public final class Search {
     /** Told how far the search is, from 0 to 1. */
     public interface Progress {
         void at(double share);
+
+        /** What comes to light on the way. */
+        default void found(Find find) {}
+
+        /** Every rig that costs less has been judged. */
+        default void judgedBelow(long cents) {}
     }
 
     /** Simulates rigs in full. */
@@ -111,9 +133,9 @@ public final class Search {
         OptionalDouble walkedShare(Rig rig, double threshold);
     }
 
-    /** Searches the candidates; the judge is asked cheapest first until a rig holds. */
-    public Shortlist shortlist(Candidates candidates, List<Load> loads, Judge judge, Progress progress) {
-        return new Run(candidates, loads, judge, progress).shortlist();
+    /** Searches the offers; the judge is asked cheapest first until a rig holds. */
+    public Shortlist shortlist(Offers offers, List<Load> loads, Judge judge, Progress progress) {
+        return new Run(offers, loads, judge, progress).shortlist();
     }
 
     /** One series of net gains, all but the store's size. */
@@ -140,12 +162,20 @@ public final class Search {
         }
     }
 
-    /** A pass over one series for the rigs, by their index, whose share it gives or bounds. */
-    private record Job(Key key, Series sun, List<Integer> members) {}
+    /** A demand and an array, by their places. */
+    private record Pair(int profile, int array) {}
+
+    /** A rig that was not asked for, with the most that it can carry. */
+    private record Draft(Strand strand, Shelf.@Nullable Array array, double atMost) {
+        static final Comparator<Draft> WORST_FIRST = Comparator.comparingDouble(Draft::atMost)
+                .thenComparing(
+                        Comparator.comparingLong((Draft draft) -> draft.strand().number(draft.array()))
+                                .reversed());
+    }
 
     /** One search from beginning to end. */
     private final class Run {
-        private final Candidates candidates;
+        private final Offers offers;
         private final List<Load> byTheClock;
         private final Judge judge;
         private final Progress progress;
@@ -154,32 +184,54 @@ public final class Search {
         /** What the screening looks at: the outage, or its hours before help comes, which have to be carried first. */
         private final Outage screened = screened();
 
-        private final List<Key> keys = new ArrayList<>();
-        private final Map<Key, List<Integer>> byKey = new LinkedHashMap<>();
+        private final Map<Object, Profile> profileOf = new HashMap<>();
+        private final Map<Profile, Integer> profiles = new LinkedHashMap<>();
         private final Map<ArraySun, Series> suns = new LinkedHashMap<>();
-        private final double[] capacityWh;
-        private final double[] share;
-        private final double[] atMost;
+
+        /** All capacities of the shelf, rising. */
+        private double[] capacitiesWh = {};
+
+        /** What carries at most, by the place of the capacity: with each array, the last for none, and with each demand. */
+        private double[][] atMostByArray = {};
+
+        private double[][] atMostByProfile = {};
+        private final Map<Pair, double[]> atMostByPair = new HashMap<>();
+        private final Map<Key, double[]> atMostInDark = new HashMap<>();
+        private final Map<Key, double[]> atMostByKey = new HashMap<>();
+        private final NetGains.Starts everyStart = NetGains.Starts.all(screened, years);
+        private final NetGains.Starts darkest =
+                NetGains.Starts.darkest(screened, years, plane, kept.needW(), SOME_PANEL_W, DARK_PART);
+        private final int allStarts = everyStart.count();
+        private List<Profile> demands = List.of();
+
+        /** A made-up rig with the best of all electronics. */
+        private RigFigures best = new RigFigures(1, 1, 1, 0, 0, 0, 0, 1);
+
+        private final Series noSun = Series.constant(plane.planeWm2().length(), 0);
+        private final Map<Key, double[]> shares = new HashMap<>();
+
         private int series;
+        private long ruledOutByDemand;
+        private long ruledOutByArray;
+        private long ruledOutBySeries;
+        private long screenedExactly;
         private int walked;
+        private int walkedInVain;
         private int nearTiesWalked;
 
         private @Nullable Rated winner;
+        private final Map<Route, Rated> meeting = new EnumMap<>(Route.class);
+        private final Map<Route, Integer> routeWalks = new EnumMap<>(Route.class);
         private final List<Rated> nearTies = new ArrayList<>();
         private final List<Rated> unconfirmed = new ArrayList<>();
         private final List<Rated> front = new ArrayList<>();
         private final List<Rated> misses = new ArrayList<>();
 
-        Run(Candidates candidates, List<Load> loads, Judge judge, Progress progress) {
-            this.candidates = candidates;
+        Run(Offers offers, List<Load> loads, Judge judge, Progress progress) {
+            this.offers = offers;
             this.byTheClock = loads.stream().filter(load -> !load.keeps()).toList();
             this.judge = judge;
             this.progress = progress;
-            this.share = new double[candidates.kept().size()];
-            this.atMost = new double[share.length];
-            this.capacityWh = new double[share.length];
-            Arrays.fill(share, Double.NaN);
-            Arrays.fill(atMost, 1);
         }
 
         private Outage screened() {
@@ -188,17 +240,12 @@ public final class Search {
         }
 
         Shortlist shortlist() {
-            makeKeys();
             bound();
-            int next = 0;
-            while (next < share.length && !done(next)) {
-                next = round(next);
-                progress.at((double) next / share.length);
+            while (!done(offers.leastCents()) && round()) {
+                progress.at(Math.min(1, (double) offers.leastCents() / endCents()));
+                progress.judgedBelow(offers.leastCents());
             }
             List<OfRoute> byRoute = byRoute();
-            int screened = (int) IntStream.range(0, share.length)
-                    .filter(index -> isExact(index) && !Double.isNaN(share[index]))
-                    .count();
             return new Shortlist(
                     winner,
                     nearTies,
@@ -206,118 +253,121 @@ public final class Search {
                     front,
                     misses,
                     byRoute,
-                    candidates.looked(),
-                    share.length,
-                    share.length - screened - walked,
-                    screened,
-                    series,
-                    walked,
-                    candidates.rejected(),
-                    candidates.overBudget(),
-                    candidates.leastOverBudgetCents());
+                    new Shortlist.Counts(
+                            offers.shelf().rigs(),
+                            offers.rejected(),
+                            offers.overBudget(),
+                            winner == null ? offers.leastOverBudgetCents() : OptionalLong.empty(),
+                            offers.priced(),
+                            ruledOutByDemand,
+                            ruledOutByArray,
+                            ruledOutBySeries,
+                            screenedExactly,
+                            series,
+                            walked,
+                            walkedInVain));
         }
 
-        private Rig rig(int index) {
-            return candidates.kept().get(index).rig();
+        /** For the progress alone. */
+        private long endCents() {
+            return winner == null ? offers.mostCents() : (long) (FRONT_TIMES * winner.cents());
         }
 
-        private long cents(int index) {
-            return candidates.kept().get(index).price().totalCents();
-        }
-
-        private void makeKeys() {
-            record Electronics(
-                    @Nullable InverterRating inverter, List<Outlet> outlets, Rig.@Nullable MainsCharge mainsCharge) {}
-            Map<Electronics, Profile> profiles = new HashMap<>();
-            for (int i = 0; i < share.length; i++) {
-                Rig rig = rig(i);
-                RigFigures figures = RigFigures.of(rig);
-                if (!kept.isNothing()) {
-                    // Stored cold and stored charge in one pool, at nobody's loss.
-                    figures = figures.pooledWith(kept.storeWh());
-                }
-                capacityWh[i] = figures.capacityWh();
-                figures = figures.withCapacityWh(1).withMaxDischargeW(Double.MAX_VALUE);
-                // The walk never reaches these where they cannot bind; without them more rigs share a series.
-                if (figures.maxChargeW()
-                        >= Math.min(figures.controllerMaxW(), MOST_PER_RATED_W * figures.arrayRatedW())) {
-                    figures = figures.withMaxChargeW(Double.MAX_VALUE);
-                }
-                // All that a rig's demand depends on; the day's steps are worked out once for each.
-                Profile profile = profiles.computeIfAbsent(
-                        new Electronics(
-                                rig.inverter(), rig.outlets(), outage.help().isEmpty() ? null : rig.mainsCharge()),
-                        same -> new Profile(BusDemand.of(rig, byTheClock, noonHour, stepsPerHour)
-                                .essentialLessEngineW(rig, outage)));
-                Key key = new Key(ArraySun.of(rig), figures, profile);
-                keys.add(key);
-                byKey.computeIfAbsent(key, k -> new ArrayList<>()).add(i);
-            }
-        }
-
-        private Series sunOf(ArraySun kind) {
-            return suns.computeIfAbsent(kind, k -> k.wattsPerRatedW(plane));
-        }
+        // --- bounds
 
         /** What each rig can carry at most, from made-up rigs with the best of everything else. */
         private void bound() {
-            if (share.length == 0) {
+            List<Strand> strands = offers.all();
+            if (strands.isEmpty()) {
                 return;
             }
-            RigFigures best = keys.get(0).withoutCapacity();
-            double[] leastBusW = keys.get(0).demand().busW.clone();
-            for (Key key : byKey.keySet()) {
-                best = better(best, key.withoutCapacity());
-                for (int step = 0; step < leastBusW.length; step++) {
-                    leastBusW[step] = Math.min(leastBusW[step], key.demand().busW[step]);
-                }
+            RigFigures[] figures = new RigFigures[strands.size()];
+            BitSet used = new BitSet();
+            for (int i = 0; i < figures.length; i++) {
+                Strand strand = strands.get(i);
+                figures[i] = figures(strand.bare);
+                used.or(strand.suits);
+                Profile profile = profile(strand.bare);
+                strand.profile = profiles.computeIfAbsent(profile, same -> profiles.size());
             }
-            Profile least = new Profile(leastBusW);
-            Series brightest = brightest();
-            Map<Object, Job> jobs = new LinkedHashMap<>();
-            for (int i = 0; i < share.length; i++) {
-                Key key = keys.get(i);
-                record Array(ArraySun panel, double ratedW) {}
-                Array array = new Array(key.panel(), key.withoutCapacity().arrayRatedW());
-                Key bestElectronics = new Key(key.panel(), best.withArrayRatedW(array.ratedW()), least);
-                jobs.computeIfAbsent(array, a -> new Job(bestElectronics, sunOf(key.panel()), new ArrayList<>()))
-                        .members()
-                        .add(i);
-                Key bestArray = new Key(key.panel(), best, key.demand());
-                jobs.computeIfAbsent(key.demand(), d -> new Job(bestArray, brightest, new ArrayList<>()))
-                        .members()
-                        .add(i);
+            capacitiesWh = Arrays.stream(figures)
+                    .mapToDouble(RigFigures::capacityWh)
+                    .sorted()
+                    .distinct()
+                    .toArray();
+            best = better(figures[0], figures[0]);
+            for (int i = 0; i < figures.length; i++) {
+                strands.get(i).capacity = Arrays.binarySearch(capacitiesWh, figures[i].capacityWh());
+                best = better(best, figures[i]);
             }
-            List<Job> list = new ArrayList<>(jobs.values());
-            double[][] found = sharesOf(list);
-            for (int number = 0; number < found.length; number++) {
-                List<Integer> members = list.get(number).members();
-                for (int m = 0; m < members.size(); m++) {
-                    int index = members.get(m);
-                    atMost[index] = Math.min(atMost[index], found[number][m]);
-                }
-            }
+            passBounds(used);
         }
 
-        private double[][] sharesOf(List<Job> jobs) {
-            double[][] found = new double[jobs.size()][];
-            workers.forEach(found.length, number -> found[number] = shares(jobs.get(number)));
-            series += found.length;
-            return found;
+        private void passBounds(BitSet used) {
+            List<Shelf.Array> arrays = offers.shelf().arrays();
+            double[] leastBusW = null;
+            for (Profile profile : profiles.keySet()) {
+                leastBusW = leastBusW == null ? profile.busW.clone() : least(leastBusW, profile.busW);
+            }
+            Profile least = new Profile(leastBusW == null ? new double[0] : leastBusW);
+            List<Series> sunOfArray = new ArrayList<>();
+            for (Shelf.Array array : arrays) {
+                sunOfArray.add(used.get(array.place()) ? sunOf(bestPoint(array.panel())) : noSun);
+            }
+            Series brightest = brightest();
+            double mostW = used.stream()
+                    .mapToDouble(place -> ratedW(arrays.get(place)))
+                    .max()
+                    .orElse(0);
+            demands = List.copyOf(profiles.keySet());
+            int all = arrays.size() + 1 + demands.size();
+            double[][] found = new double[all][];
+            workers.forEach(all, number -> {
+                if (number < arrays.size()) {
+                    Shelf.Array array = arrays.get(number);
+                    found[number] = used.get(number)
+                            ? pass(sunOfArray.get(number), best.withArrayRatedW(ratedW(array)), least)
+                            : new double[0];
+                } else if (number == arrays.size()) {
+                    found[number] = pass(noSun, best.withArrayRatedW(0), least);
+                } else {
+                    found[number] =
+                            pass(brightest, best.withArrayRatedW(mostW), demands.get(number - arrays.size() - 1));
+                }
+            });
+            series += used.cardinality() + 1 + demands.size();
+            atMostByArray = Arrays.copyOf(found, arrays.size() + 1);
+            atMostByProfile = Arrays.copyOfRange(found, arrays.size() + 1, all);
+        }
+
+        private double[] least(double[] some, double[] others) {
+            for (int step = 0; step < some.length; step++) {
+                some[step] = Math.min(some[step], others[step]);
+            }
+            return some;
+        }
+
+        private static double ratedW(Shelf.Array array) {
+            return array.count() * array.panel().ratedW();
+        }
+
+        private static ArraySun bestPoint(Panel panel) {
+            return new ArraySun(panel.sheet(), panel.noctDegC(), Double.NaN);
         }
 
         /** The highest watts per rated watt of any panel, hour by hour. */
         private Series brightest() {
-            double[] most = new double[plane.planeWm2().length()];
-            for (Key key : byKey.keySet()) {
-                sunOf(key.panel());
-            }
+            double[] most = new double[noSun.length()];
             for (Series sun : suns.values()) {
                 for (int hour = 0; hour < most.length; hour++) {
                     most[hour] = Math.max(most[hour], sun.at(hour));
                 }
             }
             return Series.owning(most);
+        }
+
+        private Series sunOf(ArraySun kind) {
+            return suns.computeIfAbsent(kind, k -> k.wattsPerRatedW(plane));
         }
 
         private static RigFigures better(RigFigures a, RigFigures b) {
@@ -327,114 +377,337 @@ public final class Search {
                     Math.max(a.dischargeEff(), b.dischargeEff()),
                     Double.MAX_VALUE,
                     Double.MAX_VALUE,
-                    Math.max(a.arrayRatedW(), b.arrayRatedW()),
+                    0,
                     Math.max(a.controllerMaxW(), b.controllerMaxW()),
                     Math.max(a.controllerEff(), b.controllerEff()));
         }
 
-        private double[] shares(Job job) {
+        private RigFigures figures(Rig rig) {
+            RigFigures figures = RigFigures.of(rig);
+            // Stored cold and stored charge in one pool, at nobody's loss.
+            return kept.isNothing() ? figures : figures.pooledWith(kept.storeWh());
+        }
+
+        /** All that a rig's demand depends on; the day's steps are worked out once for each. */
+        private Profile profile(Rig rig) {
+            record Electronics(
+                    @Nullable InverterRating inverter, List<Outlet> outlets, Rig.@Nullable MainsCharge mainsCharge) {}
+            Electronics same =
+                    new Electronics(rig.inverter(), rig.outlets(), outage.help().isEmpty() ? null : rig.mainsCharge());
+            return profileOf.computeIfAbsent(
+                    same,
+                    key -> new Profile(BusDemand.of(rig, byTheClock, noonHour, stepsPerHour)
+                            .essentialLessEngineW(rig, outage)));
+        }
+
+        private double atMostOfAny(Strand strand) {
+            return atMostByProfile[strand.profile][strand.capacity];
+        }
+
+        private double atMost(Strand strand, Shelf.@Nullable Array array) {
+            return Math.min(atMostOfAny(strand), atMostByArray[placeOf(array)][strand.capacity]);
+        }
+
+        private int placeOf(Shelf.@Nullable Array array) {
+            return array == null ? atMostByArray.length - 1 : array.place();
+        }
+
+        /** What a demand carries at most with an array, under the best of all electronics. */
+        private double atMostOfPair(Strand strand, Shelf.@Nullable Array array) {
+            return atMostByPair
+                    .computeIfAbsent(
+                            new Pair(strand.profile, placeOf(array)),
+                            pair -> hourlyPass(
+                                    darkest,
+                                    array == null ? noSun : sunOf(bestPoint(array.panel())),
+                                    best.withArrayRatedW(array == null ? 0 : ratedW(array)),
+                                    demands.get(strand.profile)))[strand.capacity];
+        }
+
+        /** What a rig carries at most before it is wired, when nothing is lost on its leads; first from the darkest weeks alone. */
+        private boolean mattersUnwired(Strand strand, Shelf.@Nullable Array array, long leastCents) {
+            Route route = strand.bare.route();
+            Key key = key(Shelf.assembled(Shelf.with(strand.bare.chosen(), array)));
+            double[] dark = atMostInDark.computeIfAbsent(
+                    key, k -> hourlyPass(darkest, sunOf(k.panel()), k.withoutCapacity(), k.demand()));
+            if (!matters(route, leastCents, dark[strand.capacity])) {
+                return false;
+            }
+            double[] ever = atMostByKey.computeIfAbsent(
+                    key, k -> hourlyPass(everyStart, sunOf(k.panel()), k.withoutCapacity(), k.demand()));
+            return matters(route, leastCents, ever[strand.capacity]);
+        }
+
+        /**
+         * A pass by whole hours: never below the one by steps. What a store gains in an hour is at most what it would gain from
+         * the mean of its steps, since a Wh in is worth no more than one out; and it is looked at between hours alone.
+         */
+        private double[] hourlyPass(NetGains.Starts from, Series sun, RigFigures withoutCapacity, Profile demand) {
+            double[] hourlyW = new double[24];
+            for (int step = 0; step < demand.busW.length; step++) {
+                hourlyW[step / stepsPerHour] += demand.busW[step] / stepsPerHour;
+            }
+            series++;
+            return pass(from, sun, withoutCapacity, hourlyW, 1);
+        }
+
+        private double[] pass(Series sun, RigFigures withoutCapacity, Profile demand) {
+            return pass(everyStart, sun, withoutCapacity, demand.busW, stepsPerHour);
+        }
+
+        /** Share of all outages that each capacity of the shelf carries over one series; those not asked about count as carried. */
+        private double[] pass(
+                NetGains.Starts from, Series sun, RigFigures withoutCapacity, double[] busW, int perHour) {
+            double[] carried = new double[capacitiesWh.length];
             if (outage.unhelpedHours() == 0) {
                 // Help is there at once: nothing can be ruled out before a walk.
-                double[] unknown = new double[job.members().size()];
-                Arrays.fill(unknown, 1);
-                return unknown;
+                Arrays.fill(carried, 1);
+                return carried;
             }
-            CapacityCounts counts = new CapacityCounts(job.members().stream()
-                    .mapToDouble(index -> capacityWh[index])
-                    .toArray());
+            CapacityCounts counts = new CapacityCounts(capacitiesWh);
             NetGains.visit(
-                    job.sun(),
-                    years,
-                    job.key().withoutCapacity(),
-                    job.key().demand().busW,
+                    sun,
+                    from,
+                    withoutCapacity,
+                    busW,
                     kept.needW(),
-                    stepsPerHour,
-                    screened,
+                    perHour,
                     (sunnyWh, darkDayWh, starts) -> counts.add(Drawdown.neededWh(
                             darkDayWh,
                             sunnyWh,
                             starts,
-                            stepsPerHour,
+                            perHour,
                             screened.panelsOutAfterHours(),
                             screened.hours(),
                             screened.chargeAtStart())));
-            return job.members().stream()
-                    .mapToDouble(index -> counts.share(capacityWh[index]))
-                    .toArray();
+            for (int i = 0; i < carried.length; i++) {
+                carried[i] = counts.share(capacitiesWh[i], allStarts);
+            }
+            return carried;
         }
 
-        /** Screens the next rigs worth it, a round of different series at the most, and takes them in, cheapest first. */
-        private int round(int from) {
-            Map<Key, Job> wanted = new LinkedHashMap<>();
-            int next = from;
-            while (next < share.length && wanted.size() < ROUND && !done(next)) {
-                if (Double.isNaN(share[next]) && matters(next, atMost[next])) {
-                    wanted.computeIfAbsent(
-                            keys.get(next),
-                            key -> new Job(key, sunOf(key.panel()), byKey.getOrDefault(key, List.of())));
+        // --- rounds
+
+        private final Offers.Sieve sieve = new Offers.Sieve() {
+            @Override
+            public boolean wantsAny(Strand strand, long leastCents) {
+                if (matters(strand.bare.route(), leastCents, atMostOfAny(strand))) {
+                    return true;
                 }
-                next++;
+                ruledOutByDemand += offers.left(strand);
+                return false;
+            }
+
+            @Override
+            public boolean wants(Strand strand, Shelf.@Nullable Array array, long leastCents) {
+                Route route = strand.bare.route();
+                if (!matters(route, leastCents, atMost(strand, array))) {
+                    ruledOutByArray++;
+                    return false;
+                }
+                if (!matters(route, leastCents, atMostOfPair(strand, array))
+                        || !mattersUnwired(strand, array, leastCents)) {
+                    ruledOutBySeries++;
+                    return false;
+                }
+                return true;
+            }
+        };
+
+        /**
+         * Takes in the next rigs, cheapest first; those of a round need at most so many different series. False where none
+         * is left.
+         */
+        private boolean round() {
+            List<Priced> taken = new ArrayList<>();
+            Map<Key, Series> wanted = new LinkedHashMap<>();
+            boolean more = true;
+            while (wanted.size() < ROUND && more && !done(offers.leastCents())) {
+                Priced next = offers.next(sieve);
+                more = next != null;
+                if (next != null) {
+                    taken.add(next);
+                    want(next.rig(), wanted);
+                }
             }
             pass(wanted);
-            for (int index = from; index < next; index++) {
-                if (!Double.isNaN(share[index])) {
-                    take(index);
-                }
+            for (Priced one : taken) {
+                take(one);
             }
-            return next;
+            return more;
         }
 
-        private boolean done(int index) {
-            boolean frontEnds = bestOfFront() >= 1 || (winner != null && cents(index) > FRONT_TIMES * winnerCents());
-            return winner != null && !nearTie(index) && frontEnds;
+        private void want(Rig rig, Map<Key, Series> wanted) {
+            Key key = key(rig);
+            if (!shares.containsKey(key)) {
+                wanted.put(key, sunOf(key.panel()));
+            }
         }
 
-        private boolean nearTie(int index) {
-            return winner != null && cents(index) <= (1 + NEAR_TIE) * winnerCents();
+        private Key key(Rig rig) {
+            RigFigures figures = figures(rig).withCapacityWh(1).withMaxDischargeW(Double.MAX_VALUE);
+            // The walk never reaches these where they cannot bind; without them more rigs share a series.
+            if (figures.maxChargeW() >= Math.min(figures.controllerMaxW(), MOST_PER_RATED_W * figures.arrayRatedW())) {
+                figures = figures.withMaxChargeW(Double.MAX_VALUE);
+            }
+            return new Key(ArraySun.of(rig), figures, profile(rig));
         }
 
-        private long winnerCents() {
-            return winner == null ? Long.MAX_VALUE : winner.price().totalCents();
+        private void pass(Map<Key, Series> wanted) {
+            List<Key> list = new ArrayList<>(wanted.keySet());
+            double[][] found = new double[list.size()][];
+            workers.forEach(found.length, number -> {
+                Key key = list.get(number);
+                found[number] = pass(wanted.getOrDefault(key, NO_SUN), key.withoutCapacity(), key.demand());
+            });
+            series += found.length;
+            for (int number = 0; number < found.length; number++) {
+                shares.put(list.get(number), found[number]);
+            }
+        }
+
+        /** What a rig carries as its series tells; its pass has been made. */
+        private double screenedShare(Rig rig) {
+            double[] byCapacity = shares.get(key(rig));
+            if (byCapacity == null) {
+                throw new IllegalStateException("no pass for " + rig.id());
+            }
+            return byCapacity[Arrays.binarySearch(capacitiesWh, figures(rig).capacityWh())];
+        }
+
+        private boolean done(long leastCents) {
+            if (leastCents == Long.MAX_VALUE) {
+                return true;
+            }
+            boolean frontEnds = bestOfFront() >= 1 || (winner != null && leastCents > FRONT_TIMES * winner.cents());
+            return winner != null
+                    && !nearTie(leastCents)
+                    && frontEnds
+                    && meeting.size() + given() == Route.values().length;
+        }
+
+        /** Ways of building that have had their walks. */
+        private int given() {
+            return (int) routeWalks.entrySet().stream()
+                    .filter(entry -> entry.getValue() >= ROUTE_WALKS && !meeting.containsKey(entry.getKey()))
+                    .count();
+        }
+
+        private boolean nearTie(long cents) {
+            return winner != null && cents <= (1 + NEAR_TIE) * winner.cents();
         }
 
         private double bestOfFront() {
             return front.isEmpty() ? -1 : front.get(front.size() - 1).share();
         }
 
+        private boolean frontIsOpen(long cents) {
+            return winner == null || cents <= FRONT_TIMES * winner.cents();
+        }
+
         /** Whether a rig with at most this share could still enter any of the lists. */
-        private boolean matters(int index, double shareAtMost) {
-            boolean inPlay = winner == null || nearTie(index);
+        private boolean matters(Route route, long cents, double shareAtMost) {
+            boolean inPlay = winner == null || nearTie(cents);
             boolean miss = misses.size() < MISSES
                     || shareAtMost > misses.get(MISSES - 1).share();
-            return shareAtMost > bestOfFront() || (inPlay && (shareAtMost >= target || miss));
+            return (frontIsOpen(cents) && shareAtMost > bestOfFront())
+                    || (inPlay && (shareAtMost >= target || miss))
+                    || (shareAtMost >= target && wantsRoute(route));
+        }
+
+        /** Whether it is still to be told what the cheapest of a way of building is that meets the target. */
+        private boolean wantsRoute(Route route) {
+            return winner != null && !meeting.containsKey(route) && routeWalks.getOrDefault(route, 0) < ROUTE_WALKS;
         }
 
         /** Whether the screening tells the share itself and no bound: a plain store, fed by nothing but the sun. */
-        private boolean isExact(int index) {
-            return rig(index).store() instanceof PlainStore && !outage.isHelped() && kept.isNothing();
+        private boolean isExact(Rig rig) {
+            return rig.store() instanceof PlainStore && !outage.isHelped() && kept.isNothing();
         }
 
-        /** Puts the walked share in the place of a bound; false where the walk is not worth its time. */
-        private boolean walk(int index) {
-            boolean mayWin = winner == null && share[index] >= target;
-            boolean mayTie = winner != null && nearTie(index) && share[index] >= target && nearTiesWalked < NEAR_WALKS;
-            double forFront = Math.max(FRONT_LEAST, bestOfFront() + FRONT_STEP);
-            if (!mayWin && !mayTie && share[index] <= forFront) {
-                return false;
+        private void take(Priced one) {
+            double bound = screenedShare(one.rig());
+            if (isExact(one.rig())) {
+                screenedExactly++;
+                take(Rated.of(one, bound));
+                return;
+            }
+            OptionalDouble found =
+                    matters(one.rig().route(), one.cents(), bound) ? walk(one, bound) : OptionalDouble.empty();
+            if (found.isPresent()) {
+                take(Rated.of(one, found.getAsDouble()));
+            }
+        }
+
+        /** The walked share in the place of a bound; empty where the walk is not worth its time. */
+        private OptionalDouble walk(Priced one, double bound) {
+            boolean mayWin = winner == null && bound >= target;
+            boolean mayTie = nearTie(one.cents()) && bound >= target && nearTiesWalked < NEAR_WALKS;
+            boolean mayMeet = bound >= target && wantsRoute(one.rig().route());
+            double forFront = frontIsOpen(one.cents()) ? Math.max(FRONT_LEAST, bestOfFront() + FRONT_STEP) : 2;
+            if (!mayWin && !mayTie && !mayMeet && bound <= forFront) {
+                ruledOutBySeries++;
+                return OptionalDouble.empty();
             }
             nearTiesWalked += mayTie ? 1 : 0;
+            if (mayMeet && !mayTie) {
+                routeWalks.merge(one.rig().route(), 1, Integer::sum);
+            }
             walked++;
-            double threshold = mayWin || mayTie ? Math.min(target, forFront) : forFront;
-            OptionalDouble found = judge.walkedShare(rig(index), threshold);
-            share[index] = found.orElse(Double.NaN);
-            return found.isPresent();
+            double threshold = mayWin || mayTie || mayMeet ? Math.min(target, forFront) : forFront;
+            OptionalDouble found = judge.walkedShare(one.rig(), threshold);
+            walkedInVain += found.isPresent() ? 0 : 1;
+            return found;
         }
+
+        private void take(Rated rated) {
+            boolean inPlay = winner == null || nearTie(rated.cents());
+            if (rated.share() > bestOfFront() && frontIsOpen(rated.cents())) {
+                front.add(rated);
+                progress.found(new Find(Find.Kind.STEP, rated));
+            }
+            if (rated.share() < target) {
+                if (inPlay) {
+                    miss(rated);
+                }
+            } else if (winner == null) {
+                progress.found(new Find(Find.Kind.MEETS, rated));
+                if (judge.holds(rated)) {
+                    winner = rated;
+                    meeting.put(rated.rig().route(), rated);
+                    progress.found(new Find(Find.Kind.CONFIRMED, rated));
+                } else {
+                    unconfirmed.add(rated);
+                    progress.found(new Find(Find.Kind.NOT_CONFIRMED, rated));
+                }
+            } else {
+                if (nearTie(rated.cents())) {
+                    nearTies.add(rated);
+                }
+                if (wantsRoute(rated.rig().route()) && judge.holds(rated)) {
+                    meeting.put(rated.rig().route(), rated);
+                }
+            }
+        }
+
+        private void miss(Rated rated) {
+            misses.add(rated);
+            misses.sort(Comparator.comparingDouble(Rated::share)
+                    .reversed()
+                    .thenComparingLong(Rated::cents)
+                    .thenComparing(one -> one.rig().id()));
+            if (misses.size() > MISSES) {
+                misses.remove(MISSES);
+            }
+        }
+
+        // --- ways of building
 
         /** For each way of building the cheapest that meets the target; where none does, the nearest to it. */
         private List<OfRoute> byRoute() {
             List<OfRoute> ways = new ArrayList<>();
             for (Route route : Route.values()) {
-                Rated found = winner != null && winner.rig().route() == route ? winner : cheapestOf(route);
+                Rated found = meeting.get(route);
                 Rated nearest = found == null ? nearestOf(route) : null;
                 if (found != null) {
                     ways.add(new OfRoute(found, true));
@@ -445,113 +718,45 @@ public final class Search {
             return ways;
         }
 
-        /** Dearer than the winner, if there is one at all: what is cheaper and holds would be the winner. */
-        private @Nullable Rated cheapestOf(Route route) {
-            List<Integer> able = IntStream.range(winner == null ? share.length : winner.number(), share.length)
-                    .filter(index -> rig(index).route() == route && atMost[index] >= target)
-                    .boxed()
-                    .toList();
-            int walks = 0;
-            for (int from = 0; from < able.size(); from += ROUND) {
-                List<Integer> some = able.subList(from, Math.min(able.size(), from + ROUND));
-                screen(some.stream()
-                        .filter(index -> isExact(index) && Double.isNaN(share[index]))
-                        .toList());
-                for (int index : some) {
-                    boolean exact = isExact(index);
-                    if (!exact && ++walks > ROUTE_WALKS) {
-                        return null;
-                    }
-                    double carried = exact
-                            ? share[index]
-                            : judge.walkedShare(rig(index), target).orElse(0);
-                    Rated rated = rated(index, carried);
-                    if (carried >= target && judge.holds(rated)) {
-                        return rated;
-                    }
+        /** Among those whose share the screening tells itself and that may be best; the cheapest of the best. */
+        private @Nullable Rated nearestOf(Route route) {
+            PriorityQueue<Draft> brightest = new PriorityQueue<>(Draft.WORST_FIRST);
+            for (Strand strand : offers.all()) {
+                if (strand.bare.route() == route && isExact(strand.bare)) {
+                    offers.forEachOf(strand, array -> {
+                        brightest.add(new Draft(strand, array, atMost(strand, array)));
+                        if (brightest.size() > MOST_DRAFTS) {
+                            brightest.remove();
+                        }
+                    });
                 }
             }
-            return null;
-        }
-
-        /** Among those whose share the screening tells itself; the cheapest of the best. */
-        private @Nullable Rated nearestOf(Route route) {
-            List<Integer> able = IntStream.range(0, share.length)
-                    .filter(index -> rig(index).route() == route && isExact(index))
-                    .boxed()
-                    .sorted(Comparator.comparingDouble((Integer index) -> -atMost[index])
-                            .thenComparing(index -> index))
-                    .toList();
+            List<Draft> able = new ArrayList<>(brightest);
+            able.sort(Draft.WORST_FIRST.reversed());
             Rated best = null;
             for (int from = 0; from < able.size(); from += ROUND) {
-                if (best != null && atMost[able.get(from)] < best.share()) {
+                if (best != null && able.get(from).atMost() < best.share()) {
                     break;
                 }
-                List<Integer> some = able.subList(from, Math.min(able.size(), from + ROUND));
-                screen(some.stream().filter(index -> Double.isNaN(share[index])).toList());
-                for (int index : some) {
+                List<Priced> some = new ArrayList<>();
+                Map<Key, Series> wanted = new LinkedHashMap<>();
+                for (Draft draft : able.subList(from, Math.min(able.size(), from + ROUND))) {
+                    Priced one = offers.priced(draft.strand(), draft.array());
+                    if (one != null && one.cents() <= offers.mostCents()) {
+                        some.add(one);
+                        want(one.rig(), wanted);
+                    }
+                }
+                pass(wanted);
+                for (Priced one : some) {
+                    double share = screenedShare(one.rig());
                     boolean better = best == null
-                            || share[index] > best.share()
-                            || (share[index] == best.share() && index + 1 < best.number());
-                    best = better ? rated(index, share[index]) : best;
+                            || share > best.share()
+                            || (share == best.share() && one.cents() < best.cents());
+                    best = better ? Rated.of(one, share) : best;
                 }
             }
             return best;
-        }
-
-        private Rated rated(int index, double carried) {
-            Candidates.Priced priced = candidates.kept().get(index);
-            return new Rated(index + 1, priced.rig(), priced.price(), carried);
-        }
-
-        /** One pass for each series of the rigs. */
-        private void screen(List<Integer> indices) {
-            Map<Key, Job> wanted = new LinkedHashMap<>();
-            for (int index : indices) {
-                wanted.computeIfAbsent(
-                        keys.get(index), key -> new Job(key, sunOf(key.panel()), byKey.getOrDefault(key, List.of())));
-            }
-            pass(wanted);
-        }
-
-        private void pass(Map<Key, Job> wanted) {
-            List<Job> list = new ArrayList<>(wanted.values());
-            double[][] found = sharesOf(list);
-            for (int number = 0; number < found.length; number++) {
-                List<Integer> members = list.get(number).members();
-                for (int m = 0; m < members.size(); m++) {
-                    share[members.get(m)] = found[number][m];
-                }
-            }
-        }
-
-        private void take(int index) {
-            if (!isExact(index) && !walk(index)) {
-                return;
-            }
-            Rated rated = rated(index, share[index]);
-            boolean inPlay = winner == null || nearTie(index);
-            if (rated.share() > bestOfFront()) {
-                front.add(rated);
-            }
-            if (rated.share() < target) {
-                if (inPlay) {
-                    misses.add(rated);
-                    misses.sort(
-                            Comparator.comparingDouble(Rated::share).reversed().thenComparingInt(Rated::number));
-                    if (misses.size() > MISSES) {
-                        misses.remove(MISSES);
-                    }
-                }
-            } else if (winner == null) {
-                if (judge.holds(rated)) {
-                    winner = rated;
-                } else {
-                    unconfirmed.add(rated);
-                }
-            } else if (nearTie(index)) {
-                nearTies.add(rated);
-            }
         }
     }
 }

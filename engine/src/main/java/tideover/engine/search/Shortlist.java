@@ -18,16 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param misses      the rigs nearest below the target among all no dearer than the near ties, best share first
  * @param byRoute     for each way of building the cheapest that meets the target and was confirmed, the winner among them; where
  *                    none was found, the one whose share is nearest, if the screening alone can tell it
- * @param looked      rigs the grammar gave
- * @param kept        of those, rigs that keep every rule and the budget
- * @param ruledOut    of those, rigs ruled out by a bound that is better than they can be, or near ties and small steps of the
- *                    front that the bound alone speaks for
- * @param screened    of those, rigs screened exactly
- * @param series      different net-gain series behind the screening, the bounds' own included
- * @param walked      rigs that the screening could only bound and that were walked in full
- * @param rejected    rigs that fell to each rule; one rig may fall to several
- * @param overBudget  rigs that keep every rule and cost more than the budget
- * @param leastOverBudgetCents the cheapest of those; empty where there is none
+ * @param counts     what became of all the rigs that can be put together
  */
 public record Shortlist(
         @Nullable Rated winner,
@@ -36,21 +27,46 @@ public record Shortlist(
         List<Rated> front,
         List<Rated> misses,
         List<OfRoute> byRoute,
-        int looked,
-        int kept,
-        int ruledOut,
-        int screened,
-        int series,
-        int walked,
-        Map<String, Integer> rejected,
-        int overBudget,
-        OptionalLong leastOverBudgetCents) {
+        Counts counts) {
     public Shortlist {
         nearTies = List.copyOf(nearTies);
         unconfirmed = List.copyOf(unconfirmed);
         front = List.copyOf(front);
         misses = List.copyOf(misses);
         byRoute = List.copyOf(byRoute);
-        rejected = Collections.unmodifiableMap(new TreeMap<>(rejected));
+    }
+
+    /**
+     * Rigs counted.
+     *
+     * @param looked            that can be put together
+     * @param rejected          that fell to each rule, as far as rules were asked of them; one may fall to several
+     * @param overBudget        that cost more than the budget, or whose main parts alone do, and are not known to break a rule
+     * @param leastOverBudgetCents the cheapest found over the budget; empty where none was looked for or found
+     * @param priced            that keep every rule and were wired and priced
+     * @param ruledOutByDemand  whose store could not do what is wanted under the best array
+     * @param ruledOutByArray   whose store and panels could not under the best electronics
+     * @param ruledOutBySeries  priced, and ruled out by the bound of their own series
+     * @param screened          priced, whose share the screening told itself
+     * @param series            different net-gain series behind the screening, the bounds' own included
+     * @param walked            that the screening could only bound and that were simulated in full
+     * @param walkedInVain      of those, given up before the end because too many outages had failed
+     */
+    public record Counts(
+            long looked,
+            Map<String, Long> rejected,
+            long overBudget,
+            OptionalLong leastOverBudgetCents,
+            long priced,
+            long ruledOutByDemand,
+            long ruledOutByArray,
+            long ruledOutBySeries,
+            long screened,
+            int series,
+            int walked,
+            int walkedInVain) {
+        public Counts {
+            rejected = Collections.unmodifiableMap(new TreeMap<>(rejected));
+        }
     }
 }
