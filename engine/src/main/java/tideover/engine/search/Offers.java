@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.PriorityQueue;
 import java.util.Set;
@@ -70,6 +71,9 @@ public final class Offers {
     private final PriorityQueue<Strand> strands =
             new PriorityQueue<>(Comparator.comparingLong((Strand strand) -> leastCents(strand))
                     .thenComparingLong(strand -> strand.firstNumber));
+    /** By its number, every rig that was priced; empty where it broke a rule. */
+    private final Map<Long, Optional<Priced>> known = new HashMap<>();
+
     private final PriorityQueue<Priced> ready = new PriorityQueue<>(BY_PRICE);
     private final Map<String, Set<String>> alternating = new ConcurrentHashMap<>();
     private final Map<String, Long> rejected = new TreeMap<>();
@@ -298,6 +302,18 @@ public final class Offers {
         return Math.min(least, queued > mostCents ? Long.MAX_VALUE : queued);
     }
 
+    /** Back to the cheapest; what is known stays known. */
+    void rewind() {
+        strands.clear();
+        ready.clear();
+        for (Strand strand : all) {
+            if (!strand.fell) {
+                strand.at = strand.alone ? -1 : 0;
+                strands.add(strand);
+            }
+        }
+    }
+
     /** The next rig by its final price; null where none is left within the budget. */
     @Nullable
     Priced next(Sieve sieve) {
@@ -388,6 +404,11 @@ public final class Offers {
         if (strand.fell || (!strand.judged && !judge(strand))) {
             return null;
         }
+        return known.computeIfAbsent(strand.number(array), number -> Optional.ofNullable(price(strand, array)))
+                .orElse(null);
+    }
+
+    private @Nullable Priced price(Strand strand, @Nullable Array array) {
         Rig rig = Shelf.assembled(Shelf.with(strand.bare.chosen(), array));
         Set<String> failed = failures(RuleBook.partFindings(rig, site));
         Build build = bench.wire(rig);

@@ -62,10 +62,7 @@ public final class Search {
     /** So many that the screening can only bound are walked for each way of building; then it is left untold. */
     private static final int ROUTE_WALKS = 6;
 
-    /** A rig that the screening can only bound is walked for the front where it may be better by so much. */
-    private static final double FRONT_STEP = 0.01;
-
-    /** And only if it carries so much at all: what fails more often than not is nobody's answer. */
+    /** The front begins here: what fails more often than not is nobody's answer. */
     private static final double FRONT_LEAST = 0.5;
 
     /** No panel gives this many times its rated watts, however bright and cold. */
@@ -162,6 +159,11 @@ public final class Search {
         }
     }
 
+    /** Whether a rig with at most this share is still of interest. */
+    private interface Mattering {
+        boolean matters(Route route, long cents, double shareAtMost);
+    }
+
     /** A demand and an array, by their places. */
     private record Pair(int profile, int array) {}
 
@@ -218,6 +220,10 @@ public final class Search {
         private int walked;
         private int walkedInVain;
         private int nearTiesWalked;
+        private final Map<Long, OptionalDouble> walkedShares = new HashMap<>();
+
+        /** First the winner is sought and nothing else; then, from the cheapest again, what stands beside it. */
+        private boolean seeksWinner = true;
 
         private @Nullable Rated winner;
         private final Map<Route, Rated> meeting = new EnumMap<>(Route.class);
@@ -241,9 +247,13 @@ public final class Search {
 
         Shortlist shortlist() {
             bound();
-            while (!done(offers.leastCents()) && round()) {
-                progress.at(Math.min(1, (double) offers.leastCents() / endCents()));
+            while (winner == null && offers.leastCents() != Long.MAX_VALUE && round(forWinner)) {
                 progress.judgedBelow(offers.leastCents());
+            }
+            seeksWinner = false;
+            offers.rewind();
+            while (!done(offers.leastCents()) && round(forLists)) {
+                progress.at(Math.min(1, (double) offers.leastCents() / endCents()));
             }
             List<OfRoute> byRoute = byRoute();
             return new Shortlist(
@@ -424,20 +434,6 @@ public final class Search {
                                     demands.get(strand.profile)))[strand.capacity];
         }
 
-        /** What a rig carries at most before it is wired, when nothing is lost on its leads; first from the darkest weeks alone. */
-        private boolean mattersUnwired(Strand strand, Shelf.@Nullable Array array, long leastCents) {
-            Route route = strand.bare.route();
-            Key key = key(Shelf.assembled(Shelf.with(strand.bare.chosen(), array)));
-            double[] dark = atMostInDark.computeIfAbsent(
-                    key, k -> hourlyPass(darkest, sunOf(k.panel()), k.withoutCapacity(), k.demand()));
-            if (!matters(route, leastCents, dark[strand.capacity])) {
-                return false;
-            }
-            double[] ever = atMostByKey.computeIfAbsent(
-                    key, k -> hourlyPass(everyStart, sunOf(k.panel()), k.withoutCapacity(), k.demand()));
-            return matters(route, leastCents, ever[strand.capacity]);
-        }
-
         /**
          * A pass by whole hours: never below the one by steps. What a store gains in an hour is at most what it would gain from
          * the mean of its steps, since a Wh in is worth no more than one out; and it is looked at between hours alone.
@@ -488,10 +484,20 @@ public final class Search {
 
         // --- rounds
 
-        private final Offers.Sieve sieve = new Offers.Sieve() {
+        private final Offers.Sieve forWinner = new Sifter((route, cents, shareAtMost) -> shareAtMost >= target);
+        private final Offers.Sieve forLists = new Sifter(this::matters);
+
+        /** Lets through what may still matter, as far as bounds tell. */
+        private final class Sifter implements Offers.Sieve {
+            private final Mattering mattering;
+
+            Sifter(Mattering mattering) {
+                this.mattering = mattering;
+            }
+
             @Override
             public boolean wantsAny(Strand strand, long leastCents) {
-                if (matters(strand.bare.route(), leastCents, atMostOfAny(strand))) {
+                if (mattering.matters(strand.bare.route(), leastCents, atMostOfAny(strand))) {
                     return true;
                 }
                 ruledOutByDemand += offers.left(strand);
@@ -501,28 +507,42 @@ public final class Search {
             @Override
             public boolean wants(Strand strand, Shelf.@Nullable Array array, long leastCents) {
                 Route route = strand.bare.route();
-                if (!matters(route, leastCents, atMost(strand, array))) {
+                if (!mattering.matters(route, leastCents, atMost(strand, array))) {
                     ruledOutByArray++;
                     return false;
                 }
-                if (!matters(route, leastCents, atMostOfPair(strand, array))
+                if (!mattering.matters(route, leastCents, atMostOfPair(strand, array))
                         || !mattersUnwired(strand, array, leastCents)) {
                     ruledOutBySeries++;
                     return false;
                 }
                 return true;
             }
-        };
+
+            /** Before it is wired, when nothing is lost on its leads; first by the darkest weeks alone. */
+            private boolean mattersUnwired(Strand strand, Shelf.@Nullable Array array, long leastCents) {
+                Route route = strand.bare.route();
+                Key key = key(Shelf.assembled(Shelf.with(strand.bare.chosen(), array)));
+                double[] dark = atMostInDark.computeIfAbsent(
+                        key, k -> hourlyPass(darkest, sunOf(k.panel()), k.withoutCapacity(), k.demand()));
+                if (!mattering.matters(route, leastCents, dark[strand.capacity])) {
+                    return false;
+                }
+                double[] ever = atMostByKey.computeIfAbsent(
+                        key, k -> hourlyPass(everyStart, sunOf(k.panel()), k.withoutCapacity(), k.demand()));
+                return mattering.matters(route, leastCents, ever[strand.capacity]);
+            }
+        }
 
         /**
          * Takes in the next rigs, cheapest first; those of a round need at most so many different series. False where none
          * is left.
          */
-        private boolean round() {
+        private boolean round(Offers.Sieve sieve) {
             List<Priced> taken = new ArrayList<>();
             Map<Key, Series> wanted = new LinkedHashMap<>();
             boolean more = true;
-            while (wanted.size() < ROUND && more && !done(offers.leastCents())) {
+            while (wanted.size() < ROUND && more && (seeksWinner || !done(offers.leastCents()))) {
                 Priced next = offers.next(sieve);
                 more = next != null;
                 if (next != null) {
@@ -597,6 +617,11 @@ public final class Search {
             return winner != null && cents <= (1 + NEAR_TIE) * winner.cents();
         }
 
+        /** What the next step of the front must be better than. */
+        private double leastOfFront() {
+            return Math.max(Math.nextDown(FRONT_LEAST), bestOfFront());
+        }
+
         private double bestOfFront() {
             return front.isEmpty() ? -1 : front.get(front.size() - 1).share();
         }
@@ -610,7 +635,7 @@ public final class Search {
             boolean inPlay = winner == null || nearTie(cents);
             boolean miss = misses.size() < MISSES
                     || shareAtMost > misses.get(MISSES - 1).share();
-            return (frontIsOpen(cents) && shareAtMost > bestOfFront())
+            return (frontIsOpen(cents) && shareAtMost > leastOfFront())
                     || (inPlay && (shareAtMost >= target || miss))
                     || (shareAtMost >= target && wantsRoute(route));
         }
@@ -641,52 +666,72 @@ public final class Search {
 
         /** The walked share in the place of a bound; empty where the walk is not worth its time. */
         private OptionalDouble walk(Priced one, double bound) {
-            boolean mayWin = winner == null && bound >= target;
-            boolean mayTie = nearTie(one.cents()) && bound >= target && nearTiesWalked < NEAR_WALKS;
-            boolean mayMeet = bound >= target && wantsRoute(one.rig().route());
-            double forFront = frontIsOpen(one.cents()) ? Math.max(FRONT_LEAST, bestOfFront() + FRONT_STEP) : 2;
-            if (!mayWin && !mayTie && !mayMeet && bound <= forFront) {
+            OptionalDouble known = walkedShares.getOrDefault(one.number(), OptionalDouble.empty());
+            if (known.isPresent()) {
+                return known;
+            }
+            double threshold = worth(one, bound);
+            if (bound < threshold) {
                 ruledOutBySeries++;
                 return OptionalDouble.empty();
             }
+            walked++;
+            OptionalDouble found = judge.walkedShare(one.rig(), threshold);
+            walkedInVain += found.isPresent() ? 0 : 1;
+            walkedShares.put(one.number(), found);
+            return found;
+        }
+
+        /** The share from which a walk is worth its time. */
+        private double worth(Priced one, double bound) {
+            if (seeksWinner) {
+                return target;
+            }
+            double forFront = frontIsOpen(one.cents()) ? Math.nextUp(leastOfFront()) : 2;
+            boolean mayTie = nearTie(one.cents()) && bound >= target && nearTiesWalked < NEAR_WALKS;
+            boolean mayMeet = bound >= target && wantsRoute(one.rig().route());
             nearTiesWalked += mayTie ? 1 : 0;
             if (mayMeet && !mayTie) {
                 routeWalks.merge(one.rig().route(), 1, Integer::sum);
             }
-            walked++;
-            double threshold = mayWin || mayTie || mayMeet ? Math.min(target, forFront) : forFront;
-            OptionalDouble found = judge.walkedShare(one.rig(), threshold);
-            walkedInVain += found.isPresent() ? 0 : 1;
-            return found;
+            return mayTie || mayMeet ? Math.min(target, forFront) : forFront;
         }
 
         private void take(Rated rated) {
-            boolean inPlay = winner == null || nearTie(rated.cents());
-            if (rated.share() > bestOfFront() && frontIsOpen(rated.cents())) {
+            if (seeksWinner) {
+                takeForWinner(rated);
+                return;
+            }
+            if (rated.share() > leastOfFront() && frontIsOpen(rated.cents())) {
                 front.add(rated);
                 progress.found(new Find(Find.Kind.STEP, rated));
             }
             if (rated.share() < target) {
-                if (inPlay) {
+                if (winner == null || nearTie(rated.cents())) {
                     miss(rated);
                 }
-            } else if (winner == null) {
-                progress.found(new Find(Find.Kind.MEETS, rated));
-                if (judge.holds(rated)) {
-                    winner = rated;
-                    meeting.put(rated.rig().route(), rated);
-                    progress.found(new Find(Find.Kind.CONFIRMED, rated));
-                } else {
-                    unconfirmed.add(rated);
-                    progress.found(new Find(Find.Kind.NOT_CONFIRMED, rated));
-                }
-            } else {
+            } else if (winner != null && winner.number() != rated.number() && !unconfirmed.contains(rated)) {
                 if (nearTie(rated.cents())) {
                     nearTies.add(rated);
                 }
                 if (wantsRoute(rated.rig().route()) && judge.holds(rated)) {
                     meeting.put(rated.rig().route(), rated);
                 }
+            }
+        }
+
+        private void takeForWinner(Rated rated) {
+            if (winner != null || rated.share() < target) {
+                return;
+            }
+            progress.found(new Find(Find.Kind.MEETS, rated));
+            if (judge.holds(rated)) {
+                winner = rated;
+                meeting.put(rated.rig().route(), rated);
+                progress.found(new Find(Find.Kind.CONFIRMED, rated));
+            } else {
+                unconfirmed.add(rated);
+                progress.found(new Find(Find.Kind.NOT_CONFIRMED, rated));
             }
         }
 
