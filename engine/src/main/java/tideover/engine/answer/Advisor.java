@@ -168,6 +168,7 @@ public final class Advisor {
                 return Advisor.this.holds(rig);
             }
         }));
+        ways.addAll(enginesAlone().ways());
         return Ways.best(ways);
     }
 

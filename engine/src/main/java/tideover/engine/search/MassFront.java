@@ -8,8 +8,6 @@ import java.util.List;
  * order.
  */
 final class MassFront {
-    /** What the screening can only bound is walked where it may be better by so much. */
-
     private static final double GRAMS = 1000;
 
     private final List<Rated> rigs = new ArrayList<>();
