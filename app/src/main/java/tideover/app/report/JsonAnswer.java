@@ -65,6 +65,9 @@ public final class JsonAnswer {
                     "by_way_of_building",
                     JsonWiring.byRoute(
                             list.byRoute(), !answer.question().smallParts().isEmpty()));
+            root.set(
+                    "ways",
+                    JsonWays.of(answer.ways(), !answer.question().smallParts().isEmpty()));
             root.set("near_ties", rated(list.nearTies()));
             root.set("price_share_front", rated(list.front()));
             root.set("nearest_misses", rated(list.misses()));
@@ -134,7 +137,7 @@ public final class JsonAnswer {
             part.put("kind", chosen.part().kind());
             part.put("name", chosen.part().listing().name());
             part.put("count", chosen.count());
-            part.put("price_each_cents", chosen.part().listing().priceCents());
+            JsonWiring.bought(part, chosen.part().listing(), chosen.count());
             part.put("priced_on", chosen.part().listing().pricedOn().toString());
         }
         ObjectNode price = node.putObject("price");
@@ -336,6 +339,7 @@ public final class JsonAnswer {
         node.put("rigs_looked_at", counts.looked());
         node.put("rigs_ruled_out_by_demand_bound", counts.ruledOutByDemand());
         node.put("rigs_ruled_out_by_array_bound", counts.ruledOutByArray());
+        node.put("rigs_ruled_out_by_sort_bound", counts.ruledOutBySort());
         node.put("rigs_priced", counts.priced());
         node.put("rigs_ruled_out_by_series_bound", counts.ruledOutBySeries());
         node.put("rigs_screened_exactly", counts.screened());

@@ -194,9 +194,9 @@ public final class TextAnswer {
                     : ", " + listing.condition().name().toLowerCase(Locale.ROOT);
             table.row(
                     String.valueOf(chosen.count()),
-                    listing.name(),
-                    Words.money(chosen.count() * listing.priceCents(), question.currency()),
-                    listing.id() + ", price of " + listing.pricedOn() + condition);
+                    listing.name() + PriceWords.boughtMore(chosen),
+                    Words.money(listing.goodsCents(chosen.count()), question.currency()),
+                    listing.id() + ", price of " + PriceWords.readWhen(listing) + condition);
         }
         for (PriceWords.Line sum : PriceWords.besideMainParts(rig)) {
             table.row("", sum.what(), Words.money(sum.cents(), question.currency()), sum.from());
@@ -291,6 +291,12 @@ public final class TextAnswer {
             Table ways = RouteTable.of(answer.question(), list.byRoute());
             heading(ways.caption());
             rows(ways);
+        }
+        if (!answer.ways().isEmpty()) {
+            Table figures = WaysTable.figures(answer.question(), answer.ways());
+            heading(figures.caption());
+            rows(figures);
+            table(WaysTable.words(answer.ways()));
         }
         if (!list.nearTies().isEmpty()) {
             heading("Others within a tenth of that price (on the first weather years; prove confirms)");

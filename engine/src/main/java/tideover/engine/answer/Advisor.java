@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
+import tideover.engine.load.Load;
 import tideover.engine.outage.Help;
 import tideover.engine.outage.Outage;
 import tideover.engine.proof.CarriedShare;
@@ -20,6 +21,7 @@ import tideover.engine.quantity.ModelYear;
 import tideover.engine.quantity.Series;
 import tideover.engine.quantity.Workers;
 import tideover.engine.rig.Aids;
+import tideover.engine.rig.Chosen;
 import tideover.engine.rig.Rig;
 import tideover.engine.rig.RuleBook;
 import tideover.engine.rig.Site;
@@ -137,7 +139,29 @@ public final class Advisor {
         };
         Shortlist list = search.shortlist(offers[0], question.loads(), judge, new SearchTold(progress));
         Rated winner = list.winner();
-        return answer(list, winner == null ? null : proven(winner.rig(), confirm(winner.rig())), winner != null);
+        List<Way> ways = ways(list);
+        boolean meets = winner != null || (!question.medical() && ways.stream().anyMatch(Way::meets));
+        return answer(list, winner == null ? null : proven(winner.rig(), confirm(winner.rig())), meets, ways);
+    }
+
+    /** Of each kind of way the best. */
+    private List<Way> ways(Shortlist list) {
+        progress.at("other ways", 0);
+        List<Way> ways = new ArrayList<>();
+        double meanDegC = sky.storeRoomDegC().mean();
+        list.byRoute().forEach(one -> ways.add(Ways.ofRig(one, question.loads(), meanDegC)));
+        ways.addAll(WithoutPower.of(question, bench(question), new WithoutPower.Walks() {
+            @Override
+            public double share(Rig rig, List<Load> loads) {
+                return prover(sky).share(rig, loads, question.outage()).share();
+            }
+
+            @Override
+            public boolean holds(Rig rig) {
+                return Advisor.this.holds(rig);
+            }
+        }));
+        return Ways.best(ways);
     }
 
     /** Every engine by itself, and every vehicle with an inverter, judged on the question's outages. */
@@ -183,6 +207,7 @@ public final class Advisor {
                 site(question),
                 bench(question),
                 question.allowances(),
+                question.terms(),
                 question.budgetCents());
     }
 
@@ -194,6 +219,7 @@ public final class Advisor {
                 site(question),
                 bench(question),
                 question.allowances(),
+                question.terms(),
                 question.budgetCents(),
                 workers);
     }
@@ -249,7 +275,7 @@ public final class Advisor {
                 && (confirmed == null || confirmed.share() >= target)
                 && proven.findings().stream().noneMatch(f -> f.verdict() == Verdict.FAIL)
                 && holdsInOtherStorms(rig);
-        return answer(null, proven, meets);
+        return answer(null, proven, meets, List.of());
     }
 
     /** Storm starts are walked on other years only where somebody's health hangs on the answer. */
@@ -303,7 +329,7 @@ public final class Advisor {
         return new ProvenRig(
                 rig,
                 build,
-                Price.of(build, question.loads(), question.allowances()),
+                Price.of(build, question.loads(), question.allowances(), question.terms()),
                 findings,
                 proof,
                 confirmed,
@@ -332,7 +358,12 @@ public final class Advisor {
         return trace;
     }
 
-    private Answer answer(@Nullable Shortlist shortlist, @Nullable ProvenRig rig, boolean meets) {
+    private Answer answer(@Nullable Shortlist shortlist, @Nullable ProvenRig rig, boolean meets, List<Way> ways) {
+        List<String> cautions = new ArrayList<>(Cautions.of(question, rig, sky.weather()));
+        List<Chosen> aids =
+                new ArrayList<>(rig == null ? List.of() : Aids.in(rig.rig().chosen()));
+        ways.stream().filter(Way::meets).forEach(way -> aids.addAll(Aids.in(way.chosen())));
+        cautions.addAll(Cautions.ofAids(aids));
         return new Answer(
                 question,
                 options,
@@ -341,8 +372,9 @@ public final class Advisor {
                 rig,
                 meets,
                 question.weather().words(),
-                Cautions.of(question, rig, sky.weather()),
-                Notes.of(question, options, sky.weather(), sky.plane()));
+                cautions,
+                Notes.of(question, options, sky.weather(), sky.plane(), rig),
+                ways);
     }
 
     private Sky sky(long seed, int years) {

@@ -11,7 +11,10 @@ import tideover.engine.load.Need;
 import tideover.engine.outage.Outage;
 import tideover.engine.part.Battery;
 import tideover.engine.part.Condition;
+import tideover.engine.part.Cooler;
+import tideover.engine.part.Jug;
 import tideover.engine.part.PlainStore;
+import tideover.engine.part.StandIn;
 import tideover.engine.quantity.PlainNumber;
 import tideover.engine.rig.Chosen;
 import tideover.engine.rig.Rig;
@@ -129,6 +132,28 @@ final class Cautions {
         }
         if (vehicle) {
             cautions.add(OF_VEHICLES);
+        }
+        return cautions;
+    }
+
+    /** What helps without power, by the ways and the rig that use it. */
+    static List<String> ofAids(List<Chosen> aids) {
+        List<String> cautions = new ArrayList<>();
+        if (aids.stream().anyMatch(one -> one.part() instanceof Jug)) {
+            cautions.add(
+                    "Jugs count as frozen through when the outage begins: freeze them days ahead, leave room for the ice"
+                            + " to swell, and do not open the box to see.");
+        }
+        if (aids.stream().anyMatch(one -> one.part() instanceof Cooler)) {
+            cautions.add(
+                    "The agencies tell no hours for a cooler: there the food's temperature alone was reckoned. Keep a"
+                            + " thermometer in its warmest food; what has been above 40 degF (4.4 degC) for longer than the plan"
+                            + " allows is thrown out. Ice has to be at hand when the power goes.");
+        }
+        if (aids.stream().anyMatch(one -> one.part() instanceof StandIn)) {
+            cautions.add(
+                    "What stands in for a load counts for the hours that the parts file tells, and no outage longer than"
+                            + " these is carried: try it for an evening.");
         }
         return cautions;
     }

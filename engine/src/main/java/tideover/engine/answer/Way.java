@@ -1,6 +1,7 @@
 package tideover.engine.answer;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import tideover.engine.quantity.Require;
 import tideover.engine.rig.Chosen;
 import tideover.engine.wiring.Price;
@@ -12,8 +13,21 @@ import tideover.engine.wiring.Price;
  * @param chosen what is bought or taken from the shelf, in the order it was chosen; empty for nothing
  * @param share  of outages in which every essential need is kept, 0..1
  * @param meets  whether it meets the target and was confirmed
+ * @param expectedLossCents what spoils in the mean outage, by what the plan says that the contents of cold boxes are worth; NaN where
+ *                          the plan tells no worth, or the way is not asked
  */
-public record Way(Kind kind, List<Chosen> chosen, Price price, double share, boolean meets, Figures figures) {
+public record Way(
+        Kind kind,
+        List<Chosen> chosen,
+        Price price,
+        double share,
+        boolean meets,
+        Figures figures,
+        double expectedLossCents) {
+    public Way(Kind kind, List<Chosen> chosen, Price price, double share, boolean meets, Figures figures) {
+        this(kind, chosen, price, share, meets, figures, Double.NaN);
+    }
+
     /** What kind of way it is; the table keeps this order. */
     public enum Kind {
         READY_BOX("ready-made box"),
@@ -45,7 +59,7 @@ public record Way(Kind kind, List<Chosen> chosen, Price price, double share, boo
         START_ENGINE("start the engine"),
         REFUEL("refuel"),
         MOVE_FOOD("move food to the cooler"),
-        SWAP_ICE("put ice in and swap it"),
+        PUT_ICE_IN("put ice in"),
         TAKE_STAND_IN("use what stands in"),
         READ_THERMOMETER("read the thermometer"),
         THROW_OUT("throw out what spoiled");
@@ -91,5 +105,22 @@ public record Way(Kind kind, List<Chosen> chosen, Price price, double share, boo
     public Way {
         Require.within(0, 1, "share", share, "");
         chosen = List.copyOf(chosen);
+    }
+
+    /** Whether it is a rig, with a battery; else an engine, a vehicle, or nothing to plug into. */
+    public boolean hasRig() {
+        return kind.compareTo(Kind.ENGINE_AND_BATTERY) <= 0;
+    }
+
+    /** Whether it has no rig and no engine: nothing to plug into. */
+    public boolean withoutPower() {
+        return kind == Kind.COLD_ALONE || kind == Kind.NOTHING;
+    }
+
+    /** What is bought or taken, by name. */
+    public String words() {
+        return chosen.isEmpty()
+                ? "nothing to plug into"
+                : chosen.stream().map(Chosen::words).collect(Collectors.joining(", "));
     }
 }

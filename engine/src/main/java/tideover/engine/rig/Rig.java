@@ -12,6 +12,7 @@ import tideover.engine.part.Engine;
 import tideover.engine.part.InverterRating;
 import tideover.engine.part.Outlet;
 import tideover.engine.part.Panel;
+import tideover.engine.part.PlainStore;
 import tideover.engine.part.Store;
 import tideover.engine.quantity.Require;
 
@@ -84,6 +85,27 @@ public record Rig(
     public Rig {
         chosen = List.copyOf(chosen);
         outlets = List.copyOf(outlets);
+    }
+
+    /**
+     * No rig: nothing to plug into, but for some aids. To ask what keeps by itself; nothing that follows the clock may be essential
+     * then, for only what keeps a temperature or a level can be kept without power.
+     */
+    public static Rig nothing(List<Chosen> aids) {
+        return new Rig(
+                Route.SEPARATE_PARTS,
+                aids,
+                new PlainStore(1, 1, 1, 12, 1, 1),
+                1,
+                null,
+                0,
+                1,
+                null,
+                null,
+                null,
+                null,
+                List.of(),
+                new Leads(0, 0));
     }
 
     /** With another store in the same place. */

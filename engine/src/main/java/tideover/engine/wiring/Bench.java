@@ -125,6 +125,21 @@ public final class Bench {
         return new Build(rig.wired(circuit.leads()), circuit, list, stock.priced(), fuel);
     }
 
+    /**
+     * What helps without any rig.
+     *
+     * @param missing what belongs to it and is not in the household's list, so not in the price, with how many
+     */
+    public record Bare(Price price, Map<String, Integer> missing) {}
+
+    /** Aids by themselves, with a thermometer for each cold box; where small parts have no prices, without its price. */
+    public Bare withoutRig(List<Chosen> aids, Terms terms) {
+        PartsList list = PartsList.of(Fixings.thermometers(loads, stock));
+        return stock.priced()
+                ? new Bare(Price.withoutRig(aids, list, terms), list.missing())
+                : new Bare(Price.withoutRig(aids, PartsList.NONE, terms), list.missing());
+    }
+
     /** Panels make no difference to these, and rigs that differ in panels alone come one after another. */
     private List<Run> runsAtBattery(Rig rig) {
         List<Chosen> electronics = rig.chosen().stream()
