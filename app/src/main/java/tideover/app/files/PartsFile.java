@@ -35,6 +35,8 @@ public final class PartsFile {
             "inverter",
             "charger",
             "sockets",
+            "engine",
+            "vehicle",
             "jug",
             "cooler",
             "stand-in");
@@ -58,7 +60,8 @@ public final class PartsFile {
                     COLUMNS,
                     LISTING_COLUMNS,
                     Range.from(0, 10_000).likely(0.05, 100)),
-            PartsFile::part);
+            PartsFile::part,
+            Part::listing);
 
     private PartsFile() {}
 
@@ -72,6 +75,11 @@ public final class PartsFile {
         List<Part> parts = TABLE.read(reading, Beside.folder(folderOf(file)), name, name, null, new HashMap<>());
         reading.throwIfWrong();
         return new Content(parts, parts.get(0).listing().currency(), reading.cautions());
+    }
+
+    /** Every column a file may have, in the order of the docs. */
+    public static List<String> columnNames() {
+        return COLUMNS;
     }
 
     static String fileName(Path file) {
@@ -93,6 +101,8 @@ public final class PartsFile {
             case "inverter" -> inverter(row, listing);
             case "charger" -> ChargerColumns.read(row, listing);
             case "sockets" -> sockets(row, listing);
+            case "engine" -> EngineColumns.read(row, listing, false);
+            case "vehicle" -> EngineColumns.read(row, listing, true);
             case "jug" -> AidColumns.jug(row, listing);
             case "cooler" -> AidColumns.cooler(row, listing);
             case "stand-in" -> AidColumns.standIn(row, listing);
@@ -182,6 +192,7 @@ public final class PartsFile {
     private static List<String> columns() {
         List<String> all = new ArrayList<>(LISTING_COLUMNS);
         all.add("at_hand");
+        all.addAll(SellingColumns.ALL);
         all.addAll(StoreColumns.PLAIN);
         all.addAll(StoreColumns.SHARED);
         all.addAll(RatedColumns.ALL);
@@ -192,9 +203,11 @@ public final class PartsFile {
         all.addAll(InverterColumns.ALL);
         all.add("mains_charge_w");
         all.addAll(ChargerColumns.OWN);
+        all.addAll(EngineColumns.OWN);
         all.addAll(PanelColumns.ALL);
         all.addAll(AidColumns.ALL);
-        all.addAll(List.of("outlets", "remark"));
+        all.add("outlets");
+        all.addAll(PartsTable.PASSED_OVER);
         return List.copyOf(all);
     }
 }

@@ -153,6 +153,10 @@ final class ProvenSection {
         if (rig.rig().store() instanceof RatedStore store) {
             facts.add(new Page.Fact("Battery", BatteryWords.what(store) + "; " + BatteryWords.warmth(store, proof)));
         }
+        String engine = EngineWords.of(rig, currency);
+        if (engine != null) {
+            facts.add(new Page.Fact("Engine", engine));
+        }
         if (rig.cost() != null) {
             facts.add(new Page.Fact("Batteries cost", BatteryWords.cost(rig.cost(), currency)));
         }
@@ -204,8 +208,9 @@ final class ProvenSection {
             table.row(
                     String.valueOf(chosen.count()),
                     listing.name() + " (" + listing.id() + ", "
-                            + listing.condition().name().toLowerCase(Locale.ROOT) + ")",
-                    Words.money(chosen.count() * listing.priceCents(), currency),
+                            + listing.condition().name().toLowerCase(Locale.ROOT) + ")"
+                            + PriceWords.boughtMore(chosen),
+                    Words.money(listing.goodsCents(chosen.count()), currency),
                     listing.pricedOn().toString(),
                     String.format(Locale.ROOT, "%.1f kg", chosen.count() * listing.massKg()));
         }

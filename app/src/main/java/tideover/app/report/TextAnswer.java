@@ -194,9 +194,9 @@ public final class TextAnswer {
                     : ", " + listing.condition().name().toLowerCase(Locale.ROOT);
             table.row(
                     String.valueOf(chosen.count()),
-                    listing.name(),
-                    Words.money(chosen.count() * listing.priceCents(), question.currency()),
-                    listing.id() + ", price of " + listing.pricedOn() + condition);
+                    listing.name() + PriceWords.boughtMore(chosen),
+                    Words.money(listing.goodsCents(chosen.count()), question.currency()),
+                    listing.id() + ", price of " + PriceWords.readWhen(listing) + condition);
         }
         for (PriceWords.Line sum : PriceWords.besideMainParts(rig)) {
             table.row("", sum.what(), Words.money(sum.cents(), question.currency()), sum.from());
@@ -205,6 +205,10 @@ public final class TextAnswer {
         wrapped("  ", PriceWords.split(rig, question.currency()));
         if (rig.rig().store() instanceof RatedStore store) {
             wrapped("  Battery: ", BatteryWords.what(store) + "; " + BatteryWords.warmth(store, rig.proof()) + ".");
+        }
+        String engine = EngineWords.of(rig, question.currency());
+        if (engine != null) {
+            wrapped("  Engine: ", engine);
         }
         if (rig.cost() != null) {
             wrapped("  Its cost: ", BatteryWords.cost(rig.cost(), question.currency()) + ".");

@@ -36,6 +36,7 @@ class CommandLineTest {
             "pieces",
             "needed_pieces",
             "bought_packs",
+            "bought_count",
             "outages",
             "carried",
             "walked",
@@ -51,7 +52,8 @@ class CommandLineTest {
             "net_gain_series",
             "value",
             "limit",
-            "margin");
+            "margin",
+            "refills");
 
     private static final String UNIT =
             "(.*_)?(w|l|l_per_h|dba|wh|wh_per_day|h|hours|minutes|s|years|deg|degc|m|km|kg|v|a|va|ah|ohm|kwh|cents|cents_per_year|cents_per_kwh|ratio|share|pct|kwh_m2_day)"

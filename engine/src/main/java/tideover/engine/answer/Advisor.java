@@ -164,6 +164,28 @@ public final class Advisor {
         return Ways.best(ways);
     }
 
+    /** Every engine by itself, and every vehicle with an inverter, judged on the question's outages. */
+    public static EngineAlone enginesAlone(Question question, Options options, Progress progress) {
+        return new Advisor(question, options, progress).enginesAlone();
+    }
+
+    private EngineAlone enginesAlone() {
+        return EngineAlone.of(
+                question, bench(question), site(question), options.stepsPerHour(), new EngineAlone.Walks() {
+                    @Override
+                    public double share(Rig rig) {
+                        return prover(sky)
+                                .share(rig, question.loads(), question.outage())
+                                .share();
+                    }
+
+                    @Override
+                    public boolean holds(Rig rig) {
+                        return Advisor.this.holds(rig);
+                    }
+                });
+    }
+
     /** What the loads that switch themselves need at least, whatever aids stand beside a rig. */
     private KeptBound keptBound() {
         return KeptBound.easiest(question.rigs().aids().stream()
@@ -185,6 +207,7 @@ public final class Advisor {
                 site(question),
                 bench(question),
                 question.allowances(),
+                question.terms(),
                 question.budgetCents());
     }
 
@@ -196,6 +219,7 @@ public final class Advisor {
                 site(question),
                 bench(question),
                 question.allowances(),
+                question.terms(),
                 question.budgetCents(),
                 workers);
     }
@@ -208,13 +232,14 @@ public final class Advisor {
                 Stock.of(question.smallParts(), metric),
                 question.laying(),
                 question.loads(),
-                question.outage().help(),
+                question.outage(),
                 site(question).coldDegC());
     }
 
     private static Site site(Question question) {
         boolean engine = question.outage().help().stream().anyMatch(help -> help instanceof Help.Engine);
-        return new Site(question.lowestDegC(), question.sleptIn(), question.batteryRoom(), null, engine);
+        return new Site(
+                question.lowestDegC(), question.sleptIn(), question.batteryRoom(), null, engine, question.outage());
     }
 
     /** Whether a rig that the screening let through meets the target in the full walk and on other years. */
@@ -304,7 +329,7 @@ public final class Advisor {
         return new ProvenRig(
                 rig,
                 build,
-                Price.of(build, question.loads(), question.allowances()),
+                Price.of(build, question.loads(), question.allowances(), question.terms()),
                 findings,
                 proof,
                 confirmed,
@@ -348,7 +373,7 @@ public final class Advisor {
                 meets,
                 question.weather().words(),
                 cautions,
-                Notes.of(question, options, sky.weather(), sky.plane()),
+                Notes.of(question, options, sky.weather(), sky.plane(), rig),
                 ways);
     }
 

@@ -155,7 +155,7 @@ record Setup(
 
     /** @param looked whether what switches itself is looked into on the way */
     Supplier<Walk> walks(int capHours, boolean looked) {
-        if (cells == null && !outage.isHelped() && kept.isEmpty()) {
+        if (cells == null && !rig.isHelped(outage) && kept.isEmpty()) {
             return () -> new PlainWalk(figures, demand, sunPerRatedW, outage);
         }
         Relief relief = Relief.of(rig, outage, demand.stepsPerHour(), capHours * demand.stepsPerHour());

@@ -30,6 +30,7 @@ public final class RuleBook {
         StartRules.find(rig, loads, found);
         HardWireRules.find(sockets, found);
         MedicalRules.find(rig, loads, found);
+        EngineRules.medical(rig, loads, found);
         return found;
     }
 
@@ -72,6 +73,7 @@ public final class RuleBook {
         FitRules.find(rig, found);
         AirRules.find(rig, site, found);
         PlaceRules.find(rig, site, found);
+        EngineRules.find(rig, site, found);
         LiftRules.find(rig, found);
         return found;
     }
