@@ -365,8 +365,8 @@ public final class PlanFile {
         }
         for (Aid aid : aids) {
             if (loads.stream().noneMatch(aid::suits)) {
-                reading.caution(aid.listing().source() + " for_load: no load of this plan is what "
-                        + aid.listing().name() + " is for (" + aid.forLoad() + "), so it is not looked at.");
+                reading.caution(aid.listing().name() + " (" + aid.listing().source()
+                        + ") is not looked at: no load of this" + " plan is what it is for (" + aid.forLoad() + ").");
             }
         }
         int sets = Aids.countSets(parts, loads, grammar.mostJugs(), outage.hours());

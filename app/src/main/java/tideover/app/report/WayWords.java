@@ -17,6 +17,10 @@ final class WayWords {
         String what = least.kind() == Way.Kind.NOTHING
                 ? "nothing to plug into, doors shut, and a thermometer for each cold box"
                 : WaysTable.parts(least) + (least.withoutPower() ? ", no battery" : ", without a battery");
+        long besideCents = least.price().totalCents() - least.price().partsCents();
+        if (least.withoutPower() && least.kind() != Way.Kind.NOTHING && besideCents > 0) {
+            what += " (" + PriceWords.bare(besideCents) + " of it for what belongs to it, thermometers above all)";
+        }
         String words = "The least that will do costs " + price + ": " + what + ". It carries "
                 + Words.of100(least.share()) + " " + Words.outages(question) + ".";
         if (answer.rig() != null) {

@@ -441,7 +441,7 @@ public final class Advisor {
         List<Chosen> aids =
                 new ArrayList<>(rig == null ? List.of() : Aids.in(rig.rig().chosen()));
         ways.stream().filter(Way::meets).forEach(way -> aids.addAll(Aids.in(way.chosen())));
-        cautions.addAll(Cautions.ofAids(aids));
+        cautions.addAll(Cautions.ofAids(question, aids));
         return new Answer(
                 question,
                 options,

@@ -12,6 +12,7 @@ import tideover.engine.outage.Outage;
 import tideover.engine.part.Battery;
 import tideover.engine.part.Condition;
 import tideover.engine.part.Cooler;
+import tideover.engine.part.Fitting;
 import tideover.engine.part.Jug;
 import tideover.engine.part.PlainStore;
 import tideover.engine.part.StandIn;
@@ -137,8 +138,14 @@ final class Cautions {
     }
 
     /** What helps without power, by the ways and the rig that use it. */
-    static List<String> ofAids(List<Chosen> aids) {
+    static List<String> ofAids(Question question, List<Chosen> aids) {
         List<String> cautions = new ArrayList<>();
+        boolean priced = question.smallParts().stream()
+                .anyMatch(part -> part instanceof Fitting fitting && fitting.use() == Fitting.Use.THERMOMETER);
+        if (!priced && aids.stream().anyMatch(one -> !(one.part() instanceof StandIn))) {
+            cautions.add(
+                    "A thermometer for each cold box belongs to it and is in no price: no small part of the plan is one.");
+        }
         if (aids.stream().anyMatch(one -> one.part() instanceof Jug)) {
             cautions.add(
                     "Jugs count as frozen through when the outage begins: freeze them days ahead, leave room for the ice"

@@ -178,7 +178,8 @@ final class ColdKeeper implements Keeper {
 
     @Override
     public void begin(int hourOfStretch) {
-        if (life == null) {
+        // What has no compressor is packed as the outage begins, from what was kept cold.
+        if (life == null || box.compressor() == null) {
             airDegC = box.setDegC();
             for (int i = 0; i < lumps.length; i++) {
                 heatWh[i] = lumps[i].heatWh(box.setDegC());
