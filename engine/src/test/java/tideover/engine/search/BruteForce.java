@@ -71,7 +71,8 @@ final class BruteForce {
             if (findings.stream().anyMatch(finding -> finding.verdict() == Verdict.FAIL)) {
                 continue;
             }
-            long cents = Price.of(build, one.loads(), one.allowances(), Terms.NONE).totalCents();
+            long cents =
+                    Price.of(build, one.loads(), one.allowances(), Terms.NONE).totalCents();
             if (one.budgetCents().isPresent() && cents > one.budgetCents().getAsLong()) {
                 continue;
             }
