@@ -31,6 +31,8 @@ import tideover.engine.part.Battery;
 import tideover.engine.part.ChargeController;
 import tideover.engine.part.Condition;
 import tideover.engine.part.ControllerRating;
+import tideover.engine.part.Engine;
+import tideover.engine.part.Fuel;
 import tideover.engine.part.Inverter;
 import tideover.engine.part.InverterRating;
 import tideover.engine.part.Listing;
@@ -324,6 +326,20 @@ public final class Invented {
                 listing(id, cents, 1),
                 new ControllerRating(amps, 100, 12, 24, between(0.9, 1)),
                 List.of(new Outlet(SOCKET, 3, 600, between(0.9, 1))));
+    }
+
+    /** Of a kilowatt, more or less, for the mains; starts by hand. */
+    public Engine engine(String id, long cents) {
+        double fullLPerH = between(0.6, 1.2);
+        return new Engine(
+                listing(id, cents, 15),
+                false,
+                between(600, 1400),
+                Surge.UNKNOWN,
+                List.of(new Outlet(MAINS, 2, 1400, 1)),
+                new Fuel(Fuel.Kind.PETROL, between(2, 6), between(80, 200), 6),
+                new Engine.Burn(between(0.2, 0.3), between(0.35, 0.5), fullLPerH),
+                Engine.Habits.UNKNOWN);
     }
 
     public static Panel panel(String id, double ratedW, long cents) {

@@ -41,6 +41,7 @@ final class ColdReader {
             "set to",
             "opened",
             "need",
+            "worth",
             "duty",
             "before a storm",
             "supply",
@@ -135,12 +136,26 @@ final class ColdReader {
         List<Contents> contents = contents(kind, freshL);
         boolean medicine = kind == BoxKind.MEDICINE_FRIDGE
                 || block.child("contents").child("medicine").isPresent();
-        return kind == BoxKind.COOLER
+        long worthCents = worthCents();
+        ColdLoad load = kind == BoxKind.COOLER
                 ? cooler(litres, contents, medicine, room)
                 : plugged(kind, freshL, freezerPartL, contents, medicine, room);
+        return load == null ? null : load.worth(worthCents);
     }
 
-    private @Nullable Load cooler(double litres, List<Contents> contents, boolean medicine, RoomKind room) {
+    /** What would be lost with its contents; 0 where nothing is told. */
+    private long worthCents() {
+        Field field = block.child("worth");
+        Money money = field.isPresent() ? field.money("what its contents are worth") : null;
+        if (money == null) {
+            return 0;
+        }
+        field.note(name + ": worth of its contents", Basis.YOURS);
+        reading.worth(field, money.currency());
+        return money.cents();
+    }
+
+    private @Nullable ColdLoad cooler(double litres, List<Contents> contents, boolean medicine, RoomKind room) {
         for (String key : PLUG_KEYS) {
             Field field = block.child(key);
             if (field.isPresent()) {
@@ -175,7 +190,7 @@ final class ColdReader {
         return new ColdLoad(name, Supply.NONE, box, need, Duty.AS_IT_NEEDS, Double.NaN, room, nature);
     }
 
-    private @Nullable Load plugged(
+    private @Nullable ColdLoad plugged(
             BoxKind kind,
             double freshL,
             double freezerPartL,

@@ -19,6 +19,7 @@ import tideover.engine.load.TimedLoad;
 import tideover.engine.outage.Outage;
 import tideover.engine.part.ChargeController;
 import tideover.engine.part.Enclosure;
+import tideover.engine.part.Engine;
 import tideover.engine.part.Inverter;
 import tideover.engine.part.Outlet;
 import tideover.engine.part.Part;
@@ -426,6 +427,9 @@ final class LoadReader {
         }
         if (part instanceof ChargeController controller) {
             return controller.outlets();
+        }
+        if (part instanceof Engine engine) {
+            return engine.outlets();
         }
         return part instanceof Inverter inverter ? inverter.outlets() : List.of();
     }

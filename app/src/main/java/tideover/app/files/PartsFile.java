@@ -26,8 +26,20 @@ import tideover.engine.why.Stated;
  * in its column's name. {@code docs/parts-file.md} tells every column.
  */
 public final class PartsFile {
-    static final List<String> KINDS =
-            List.of("box", "enclosure", "battery", "panel", "controller", "inverter", "charger", "sockets");
+    static final List<String> KINDS = List.of(
+            "box",
+            "enclosure",
+            "battery",
+            "panel",
+            "controller",
+            "inverter",
+            "charger",
+            "sockets",
+            "engine",
+            "vehicle",
+            "jug",
+            "cooler",
+            "stand-in");
     static final List<String> LISTING_COLUMNS =
             List.of("kind", "id", "name", "price", "currency", "priced_on", "condition", "mass_kg");
     /** Every column a file may have, in the order of the docs. */
@@ -83,6 +95,11 @@ public final class PartsFile {
             case "inverter" -> inverter(row, listing);
             case "charger" -> ChargerColumns.read(row, listing);
             case "sockets" -> sockets(row, listing);
+            case "engine" -> EngineColumns.read(row, listing, false);
+            case "vehicle" -> EngineColumns.read(row, listing, true);
+            case "jug" -> AidColumns.jug(row, listing);
+            case "cooler" -> AidColumns.cooler(row, listing);
+            case "stand-in" -> AidColumns.standIn(row, listing);
             case "box" -> box(row, listing);
             case "enclosure" -> enclosure(row, listing);
             default -> throw new IllegalStateException("kind " + kind);
@@ -179,7 +196,9 @@ public final class PartsFile {
         all.addAll(InverterColumns.ALL);
         all.add("mains_charge_w");
         all.addAll(ChargerColumns.OWN);
+        all.addAll(EngineColumns.OWN);
         all.addAll(PanelColumns.ALL);
+        all.addAll(AidColumns.ALL);
         all.addAll(List.of("outlets", "remark"));
         return List.copyOf(all);
     }

@@ -14,9 +14,13 @@ import tideover.app.files.Quantities.Measure;
 import tideover.engine.answer.Question;
 import tideover.engine.load.Load;
 import tideover.engine.outage.Outage;
+import tideover.engine.outage.Tending;
+import tideover.engine.part.Aid;
+import tideover.engine.part.Jug;
 import tideover.engine.part.Part;
 import tideover.engine.part.SmallPart;
 import tideover.engine.quantity.Series;
+import tideover.engine.rig.Aids;
 import tideover.engine.search.Grammar;
 import tideover.engine.site.RoomKind;
 import tideover.engine.site.Stations;
@@ -36,6 +40,7 @@ public final class PlanFile {
 
     private static final int LONGEST_ABOUT = 4000;
     private static final int LONGEST_FILE_NAME = 400;
+    private static final String MOST_JUGS = "most jugs";
 
     /** A steeper panel gives more of the low winter sun and sheds more snow. Common practice, no source. */
     private static final double STEEPER_THAN_LATITUDE_DEG = 15;
@@ -142,11 +147,16 @@ public final class PlanFile {
                 PartsFile.TABLE,
                 money.currency(),
                 sourceById);
+        Tending tending = new TendingReader(reading).read(root.child("look at"), parts);
         String currency = currency(money, parts);
         List<SmallPart> smallParts = smallParts(smallFile, currency, sourceById);
         Laying laying = new WiringReader(reading, root.child("wiring")).read(nameFields.keySet());
         LoadReader.checkPlugs(reading, loads, parts);
         LoadReader.checkStorms(reading, loads, outage);
+        reading.worths().forEach(worth -> worth.check(currency));
+        if (outage != null && reading.flaws() == 0) {
+            checkAids(root.child("look at"), grammar, parts, loads, outage);
+        }
 
         if (reading.flaws() > 0
                 || spot == null
@@ -168,7 +178,7 @@ public final class PlanFile {
                 batteryRoom,
                 sleptIn,
                 loads,
-                outage,
+                outage.with(tending),
                 money.budgetCents(),
                 currency,
                 money.allowances(),
@@ -318,11 +328,40 @@ public final class PlanFile {
 
     private Grammar grammar(Field block) {
         if (block.isPresent()) {
-            block.keys("most panels", "most batteries");
+            block.keys("most panels", "most batteries", TendingReader.HOURS, TendingReader.STORED, MOST_JUGS);
         }
-        return new Grammar(
+        Grammar grammar = new Grammar(
                 countOr(block, "most panels", "Most panels looked at", 0),
                 countOr(block, "most batteries", "Most batteries looked at", 1));
+        return block.child(MOST_JUGS).isPresent()
+                ? grammar.withMostJugs(countOr(block, MOST_JUGS, "Most frozen jugs looked at", 0))
+                : grammar;
+    }
+
+    /** Told only of plans whose parts hold some of them: no other is changed by it. */
+    private void checkAids(Field block, Grammar grammar, List<Part> parts, List<Load> loads, Outage outage) {
+        List<Aid> aids = parts.stream()
+                .filter(Aid.class::isInstance)
+                .map(Aid.class::cast)
+                .toList();
+        if (aids.stream().anyMatch(Jug.class::isInstance)
+                && !block.child(MOST_JUGS).isPresent()) {
+            reading.note("Most frozen jugs looked at", String.valueOf(grammar.mostJugs()), Basis.GUESS, DEFAULT);
+        }
+        for (Aid aid : aids) {
+            if (loads.stream().noneMatch(aid::suits)) {
+                reading.caution(aid.listing().source() + " for_load: no load of this plan is what "
+                        + aid.listing().name() + " is for (" + aid.forLoad() + "), so it is not looked at.");
+            }
+        }
+        int sets = Aids.countSets(parts, loads, grammar.mostJugs(), outage.hours());
+        if (sets > Aids.MOST_SETS) {
+            block.child(MOST_JUGS)
+                    .problem(
+                            sets + " ways to combine jugs, coolers and stand-ins",
+                            "at most " + Aids.MOST_SETS,
+                            "Look at fewer jugs (\"most jugs:\" under \"look at:\"), or strike out what you would not take.");
+        }
     }
 
     private int countOr(Field block, String key, String name, int least) {

@@ -2,6 +2,7 @@ package tideover.app.files;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import tideover.engine.why.Basis;
 import tideover.engine.why.InputProblems;
 import tideover.engine.why.MarginNote;
@@ -22,6 +23,7 @@ final class Reading {
     private final List<MarginNote> notes = new ArrayList<>();
     private final List<String> cautions = new ArrayList<>();
     private final List<Spread> spreads = new ArrayList<>();
+    private final List<Worth> worths = new ArrayList<>();
     private int problemCount;
     private int silentFlaws;
 
@@ -41,6 +43,7 @@ final class Reading {
         notes.addAll(part.notes);
         part.cautions.forEach(this::caution);
         spreads.addAll(part.spreads);
+        worths.addAll(part.worths);
     }
 
     void problem(String where, String found, String expected, String suggestion) {
@@ -62,6 +65,26 @@ final class Reading {
 
     void spread(Spread spread) {
         spreads.add(spread);
+    }
+
+    /** A sum of money among the loads, whose currency is to be that of all prices. */
+    record Worth(Field field, String currency) {
+        void check(@Nullable String plansCurrency) {
+            if (plansCurrency != null && !plansCurrency.equals(currency)) {
+                field.problem(
+                        quoted(field.shown()),
+                        "one currency in the whole plan",
+                        "Its prices are in " + plansCurrency + ".");
+            }
+        }
+    }
+
+    void worth(Field field, String currency) {
+        worths.add(new Worth(field, currency));
+    }
+
+    List<Worth> worths() {
+        return List.copyOf(worths);
     }
 
     /** Something is missing for a reason that was told already. */

@@ -66,6 +66,9 @@ public final class JsonAnswer {
                     "by_way_of_building",
                     JsonWiring.byRoute(
                             list.byRoute(), !answer.question().smallParts().isEmpty()));
+            root.set(
+                    "ways",
+                    JsonWays.of(answer.ways(), !answer.question().smallParts().isEmpty()));
             root.set("near_ties", rated(list.nearTies()));
             root.set("price_share_front", rated(list.front()));
             root.set("nearest_misses", rated(list.misses()));
@@ -105,6 +108,9 @@ public final class JsonAnswer {
         asked.put("panels_out_after_h", outage.panelsOutAfterHours());
         Json.number(asked, "keep_back_share", outage.keepBack());
         JsonKept.storm(asked, question);
+        ArrayNode engineHours = asked.putArray("engine_hours_of_day");
+        outage.tending().engineHours().forEach(window -> engineHours.add(window.words()));
+        Json.number(asked, "fuel_stored_l", outage.tending().storedL());
         Json.number(node, "panel_tilt_deg", question.mount().tiltDeg());
         Json.number(node, "panel_azimuth_deg", question.mount().azimuthDeg());
         ArrayNode loads = node.putArray("loads");
@@ -145,6 +151,7 @@ public final class JsonAnswer {
         Json.number(node, "array_rated_w", rig.proof().figures().arrayRatedW());
         Json.number(node, "controller_limit_w", rig.proof().figures().controllerMaxW());
         JsonBattery.put(node, rig);
+        EngineWords.put(node, rig);
         JsonStarts.put(node, rig);
         JsonWiring.put(node, rig.build(), question.loads());
         findings(node, rig.findings());
@@ -333,6 +340,7 @@ public final class JsonAnswer {
         node.put("rigs_looked_at", counts.looked());
         node.put("rigs_ruled_out_by_demand_bound", counts.ruledOutByDemand());
         node.put("rigs_ruled_out_by_array_bound", counts.ruledOutByArray());
+        node.put("rigs_ruled_out_by_sort_bound", counts.ruledOutBySort());
         node.put("rigs_priced", counts.priced());
         node.put("rigs_ruled_out_by_series_bound", counts.ruledOutBySeries());
         node.put("rigs_screened_exactly", counts.screened());

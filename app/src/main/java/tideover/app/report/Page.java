@@ -138,6 +138,8 @@ public record Page(
      * What the search found beside the rig.
      *
      * @param byRoute     the cheapest of each way of building; null where there is none
+     * @param ways        every kind of way side by side; null where it was not asked
+     * @param waysInWords what each is, and who must act; null likewise
      * @param nearTies    null where there are none; so for each list
      * @param littleMore  a near tie that carries more, and what it costs more; empty where there is none
      * @param front       null where no rig kept the rules and the budget
@@ -146,6 +148,8 @@ public record Page(
      */
     public record Searched(
             @Nullable Table byRoute,
+            @Nullable Table ways,
+            @Nullable Table waysInWords,
             @Nullable Table nearTies,
             String littleMore,
             @Nullable Figure front,

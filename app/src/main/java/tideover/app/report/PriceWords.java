@@ -17,10 +17,13 @@ final class PriceWords {
      */
     record Line(String what, long cents, String from) {}
 
-    /** Small parts and tools, or the allowance that stands for both; hard-wired loads where there are any. */
+    /** An engine's fuel; small parts and tools, or the allowance that stands for both; hard-wired loads where there are any. */
     static List<Line> besideMainParts(ProvenRig rig) {
         Price price = rig.price();
         List<Line> lines = new ArrayList<>();
+        if (rig.build().fuel() != null) {
+            lines.add(new Line("fuel of one outage", rig.build().fuelCents(), "burnt at most"));
+        }
         if (rig.build().counted()) {
             lines.add(new Line("small parts", price.smallPartsCents(), "each is listed below"));
             lines.add(new Line("tools", price.toolsCents(), "each is listed below"));
@@ -37,8 +40,9 @@ final class PriceWords {
     /** Such as "428.40 USD in all: 329.00 USD main parts, 61.40 small parts, 38.00 tools." */
     static String split(ProvenRig rig, String currency) {
         Price price = rig.price();
-        String words = Words.money(price.totalCents(), currency) + " in all: "
-                + Words.money(price.partsCents(), currency) + " main parts, ";
+        String words =
+                Words.money(price.totalCents(), currency) + " in all: " + Words.money(price.partsCents(), currency)
+                        + (rig.build().fuel() == null ? " main parts, " : " main parts and fuel, ");
         words += rig.build().counted()
                 ? bare(price.smallPartsCents()) + " small parts, " + bare(price.toolsCents()) + " tools"
                 : bare(price.smallPartsCents()) + " allowed for small parts and tools";

@@ -153,6 +153,10 @@ final class ProvenSection {
         if (rig.rig().store() instanceof RatedStore store) {
             facts.add(new Page.Fact("Battery", BatteryWords.what(store) + "; " + BatteryWords.warmth(store, proof)));
         }
+        String engine = EngineWords.of(rig, currency);
+        if (engine != null) {
+            facts.add(new Page.Fact("Engine", engine));
+        }
         if (rig.cost() != null) {
             facts.add(new Page.Fact("Batteries cost", BatteryWords.cost(rig.cost(), currency)));
         }

@@ -27,6 +27,8 @@ final class SearchedSection {
         List<Rated> front = list.front();
         return new Page.Searched(
                 list.byRoute().isEmpty() ? null : RouteTable.of(answer.question(), list.byRoute()),
+                answer.ways().isEmpty() ? null : WaysTable.figures(answer.question(), answer.ways()),
+                answer.ways().isEmpty() ? null : WaysTable.words(answer.ways()),
                 section.rated("Others within a tenth of that price", list.nearTies(), MOST_ROWS),
                 section.littleMore(),
                 front.isEmpty()

@@ -217,6 +217,10 @@ public final class TextAnswer {
         if (rig.rig().store() instanceof RatedStore store) {
             wrapped("  Battery: ", BatteryWords.what(store) + "; " + BatteryWords.warmth(store, rig.proof()) + ".");
         }
+        String engine = EngineWords.of(rig, question.currency());
+        if (engine != null) {
+            wrapped("  Engine: ", engine);
+        }
         if (rig.cost() != null) {
             wrapped("  Its cost: ", BatteryWords.cost(rig.cost(), question.currency()) + ".");
         }
@@ -298,6 +302,12 @@ public final class TextAnswer {
             Table ways = RouteTable.of(answer.question(), list.byRoute());
             heading(ways.caption());
             rows(ways);
+        }
+        if (!answer.ways().isEmpty()) {
+            Table figures = WaysTable.figures(answer.question(), answer.ways());
+            heading(figures.caption());
+            rows(figures);
+            table(WaysTable.words(answer.ways()));
         }
         if (!list.nearTies().isEmpty()) {
             heading("Others within a tenth of that price (on the first weather years; prove confirms)");

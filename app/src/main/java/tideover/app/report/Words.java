@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import tideover.engine.answer.Answer;
 import tideover.engine.answer.ProvenRig;
 import tideover.engine.answer.Question;
+import tideover.engine.answer.Way;
 import tideover.engine.proof.CarriedShare;
 import tideover.engine.proof.Ending;
 import tideover.engine.proof.Lift;
@@ -31,8 +32,12 @@ public final class Words {
             return MedicalWords.sentence(answer);
         }
         Question question = answer.question();
+        Way other = answer.cheaperWithoutRig();
+        if (other != null) {
+            return WayWords.sentence(answer, other);
+        }
         if (answer.rig() == null) {
-            return nothing(answer);
+            return nothing(answer) + WayWords.loss(answer);
         }
         String price = money(answer.rig().price().totalCents(), question.currency());
         String lead;
@@ -43,7 +48,7 @@ public final class Words {
         }
         return lead + share(answer.rig().proof().share(), answer.years()) + " " + outages(question) + confirmed(answer)
                 + KeptWords.onStorms(answer.rig().proof())
-                + ": " + answer.rig().rig().words() + ".";
+                + ": " + answer.rig().rig().words() + "." + WayWords.loss(answer);
     }
 
     /** A share of outages must never hide a broken rule: a load without an outlet, say, is not in the share. */
@@ -292,6 +297,10 @@ public final class Words {
             case "flooded-slept-in" -> "flooded lead where people sleep";
             case "socket-volts" -> "sockets without a converter on a battery of other volts";
             case "car-socket-hours" -> "more than a car socket carries for hours";
+            case "engine-plug" -> "no outlet of the engine or vehicle fits the charger";
+            case "engine-watts" -> "the charger draws more than the engine or vehicle gives it";
+            case "engine-fuel" -> "an outage burns more fuel than the tank holds and the plan stores";
+            case "medical-engine" -> "somebody's health hangs on an engine that nobody able is named to start";
             case "at-hand" -> "more pieces than there are to be had";
             case "medical-gap" ->
                 "a load that somebody's health hangs on is without power for longer than the person can be";
@@ -313,9 +322,9 @@ public final class Words {
                 "%,d could not have met the target, or been better than what is cheaper, with the best of everything else: %,d for"
                         + " their store and what it is asked for, %,d for their store and panels. Of these the rules of loads and"
                         + " wiring were not asked.",
-                counts.ruledOutByDemand() + counts.ruledOutByArray(),
+                counts.ruledOutByDemand() + counts.ruledOutByArray() + counts.ruledOutBySort(),
                 counts.ruledOutByDemand(),
-                counts.ruledOutByArray()));
+                counts.ruledOutByArray() + counts.ruledOutBySort()));
         sentences.add(String.format(
                 Locale.ROOT,
                 "%,d kept every rule and were wired and priced; %,d of them were followed in full, step by step.",

@@ -55,10 +55,11 @@ class CommandLineTest {
             "changes_tried",
             "value",
             "limit",
-            "margin");
+            "margin",
+            "refills");
 
     private static final String UNIT =
-            "(.*_)?(w|l|l_per_h|wh|wh_per_day|h|hours|minutes|s|years|deg|degc|m|km|kg|v|a|va|ah|ohm|kwh|cents|cents_per_year|cents_per_kwh|ratio|share|pct|kwh_m2_day)"
+            "(.*_)?(w|l|l_per_h|dba|wh|wh_per_day|h|hours|minutes|s|years|deg|degc|m|km|kg|v|a|va|ah|ohm|kwh|cents|cents_per_year|cents_per_kwh|ratio|share|pct|kwh_m2_day)"
                     + "|start_hour_of_weather_years";
 
     @TempDir

@@ -54,7 +54,7 @@ class DocsTest {
                     .as(snippet)
                     .noneMatch(caution -> caution.startsWith("parts.csv"));
         }
-        assertThat(snippets).hasSize(8).filteredOn(DocsTest::isOfSmallParts).hasSize(1);
+        assertThat(snippets).hasSize(9).filteredOn(DocsTest::isOfSmallParts).hasSize(1);
     }
 
     private static boolean isOfSmallParts(String snippet) {

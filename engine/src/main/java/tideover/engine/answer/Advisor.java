@@ -7,9 +7,11 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import tideover.engine.load.Load;
 import tideover.engine.outage.Help;
 import tideover.engine.outage.Outage;
 import tideover.engine.proof.CarriedShare;
+import tideover.engine.proof.KeptBound;
 import tideover.engine.proof.PlaneWeather;
 import tideover.engine.proof.Proof;
 import tideover.engine.proof.Prover;
@@ -19,11 +21,12 @@ import tideover.engine.proof.TraceChecker;
 import tideover.engine.quantity.ModelYear;
 import tideover.engine.quantity.Series;
 import tideover.engine.quantity.Workers;
+import tideover.engine.rig.Aids;
+import tideover.engine.rig.Chosen;
 import tideover.engine.rig.Rig;
 import tideover.engine.rig.RuleBook;
 import tideover.engine.rig.Site;
 import tideover.engine.search.Candidates;
-import tideover.engine.search.Grammar;
 import tideover.engine.search.Offers;
 import tideover.engine.search.Rated;
 import tideover.engine.search.Search;
@@ -113,7 +116,7 @@ public final class Advisor {
                 question.place().meanSolarNoonHour(),
                 options.stepsPerHour(),
                 question.asked(),
-                prover(sky).keptBound(question.loads(), question.outage()),
+                keptBound(prover(sky)),
                 workers);
         // The confirming years are drawn beside it: neither knows of the other.
         Offers[] offers = new Offers[1];
@@ -143,29 +146,75 @@ public final class Advisor {
             progress.at("by mass", 0);
             beside = beside.with(search.massFront(offers[0], question.loads(), judge));
         }
-        return answer(list, proven, winner != null, beside);
+        List<Way> ways = ways(list);
+        boolean meets = winner != null || (!question.medical() && ways.stream().anyMatch(Way::meets));
+        return answer(list, proven, meets, ways, beside);
+    }
+
+    /** Of each kind of way the best. */
+    private List<Way> ways(Shortlist list) {
+        progress.at("other ways", 0);
+        List<Way> ways = new ArrayList<>();
+        double meanDegC = sky.storeRoomDegC().mean();
+        list.byRoute().forEach(one -> ways.add(Ways.ofRig(one, question.loads(), meanDegC)));
+        ways.addAll(WithoutPower.of(question, bench(question), new WithoutPower.Walks() {
+            @Override
+            public double share(Rig rig, List<Load> loads) {
+                return prover(sky).share(rig, loads, question.outage()).share();
+            }
+
+            @Override
+            public boolean holds(Rig rig) {
+                return Advisor.this.holds(rig);
+            }
+        }));
+        return Ways.best(ways);
+    }
+
+    /** Every engine by itself, and every vehicle with an inverter, judged on the question's outages. */
+    public static EngineAlone enginesAlone(Question question, Options options, Progress progress) {
+        return new Advisor(question, options, progress).enginesAlone();
+    }
+
+    private EngineAlone enginesAlone() {
+        return EngineAlone.of(
+                question, bench(question), site(question), options.stepsPerHour(), new EngineAlone.Walks() {
+                    @Override
+                    public double share(Rig rig) {
+                        return prover(sky)
+                                .share(rig, question.loads(), question.outage())
+                                .share();
+                    }
+
+                    @Override
+                    public boolean holds(Rig rig) {
+                        return Advisor.this.holds(rig);
+                    }
+                });
+    }
+
+    /** What the loads that switch themselves need at least, whatever aids stand beside a rig. */
+    private KeptBound keptBound(Prover prover) {
+        return KeptBound.easiest(question.rigs().aids().stream()
+                .map(set -> prover.keptBound(Aids.served(set, question.loads()), question.outage()))
+                .toList());
     }
 
     /** Every rig that can be put together: what {@code size} numbers. */
     public static Shelf shelf(Question question) {
-        return Shelf.of(question.parts(), grammar(question), question.loads());
+        return Shelf.of(question.parts(), question.rigs(), question.loads());
     }
 
     /** Every rig that keeps the rules and the budget, cheapest first: for small lists of parts. */
     public static Candidates candidates(Question question) {
         return Candidates.of(
                 question.parts(),
-                grammar(question),
+                question.rigs(),
                 question.loads(),
                 site(question),
                 bench(question),
                 question.allowances(),
                 question.budgetCents());
-    }
-
-    /** Where something could feed it, a charger of its own is tried too. */
-    static Grammar grammar(Question question) {
-        return question.outage().isHelped() ? question.grammar().withChargers() : question.grammar();
     }
 
     /** Those that keep the rules, priced as they are asked for. */
@@ -188,13 +237,14 @@ public final class Advisor {
                 Stock.of(question.smallParts(), metric),
                 question.laying(),
                 question.loads(),
-                question.outage().help(),
+                question.outage(),
                 site(question).coldDegC());
     }
 
     private static Site site(Question question) {
         boolean engine = question.outage().help().stream().anyMatch(help -> help instanceof Help.Engine);
-        return new Site(question.lowestDegC(), question.sleptIn(), question.batteryRoom(), null, engine);
+        return new Site(
+                question.lowestDegC(), question.sleptIn(), question.batteryRoom(), null, engine, question.outage());
     }
 
     /** The same with the temperatures of the store's room. */
@@ -235,7 +285,7 @@ public final class Advisor {
                 && (confirmed == null || confirmed.share() >= target)
                 && proven.findings().stream().noneMatch(f -> f.verdict() == Verdict.FAIL)
                 && holdsInOtherStorms(rig);
-        return answer(null, proven, meets, beside(proven, meets));
+        return answer(null, proven, meets, List.of(), beside(proven, meets));
     }
 
     /** What stands beside the winner; where there is none, beside the nearest miss. */
@@ -298,6 +348,11 @@ public final class Advisor {
             public Prover alone(Sky under) {
                 return newProver(under, Workers.of(1, progress::stop));
             }
+
+            @Override
+            public KeptBound kept(Prover by) {
+                return keptBound(by);
+            }
         };
         return new Besides(question, options, workers, drawing, bench(question), proofSite());
     }
@@ -346,6 +401,8 @@ public final class Advisor {
         }
         Build build = bench(question).wire(rig);
         List<Finding> findings = new ArrayList<>(RuleBook.findings(rig, question.loads(), proofSite()));
+        findings.addAll(
+                Aids.findings(rig.chosen(), question.loads(), question.outage().hours()));
         findings.addAll(build.findings());
         return new ProvenRig(
                 rig,
@@ -379,7 +436,13 @@ public final class Advisor {
         return trace;
     }
 
-    private Answer answer(@Nullable Shortlist shortlist, @Nullable ProvenRig rig, boolean meets, Beside beside) {
+    private Answer answer(
+            @Nullable Shortlist shortlist, @Nullable ProvenRig rig, boolean meets, List<Way> ways, Beside beside) {
+        List<String> cautions = new ArrayList<>(Cautions.of(question, rig, sky.weather()));
+        List<Chosen> aids =
+                new ArrayList<>(rig == null ? List.of() : Aids.in(rig.rig().chosen()));
+        ways.stream().filter(Way::meets).forEach(way -> aids.addAll(Aids.in(way.chosen())));
+        cautions.addAll(Cautions.ofAids(aids));
         return new Answer(
                 question,
                 options,
@@ -389,8 +452,9 @@ public final class Advisor {
                 beside,
                 meets,
                 question.weather().words(),
-                Cautions.of(question, rig, sky.weather()),
-                Notes.of(question, options, sky.weather(), sky.plane()));
+                cautions,
+                Notes.of(question, options, sky.weather(), sky.plane()),
+                ways);
     }
 
     private Sky sky(long seed, int years) {

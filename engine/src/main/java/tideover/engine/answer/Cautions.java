@@ -11,7 +11,10 @@ import tideover.engine.load.Need;
 import tideover.engine.outage.Outage;
 import tideover.engine.part.Battery;
 import tideover.engine.part.Condition;
+import tideover.engine.part.Cooler;
+import tideover.engine.part.Jug;
 import tideover.engine.part.PlainStore;
+import tideover.engine.part.StandIn;
 import tideover.engine.quantity.PlainNumber;
 import tideover.engine.rig.Chosen;
 import tideover.engine.rig.Rig;
@@ -39,6 +42,22 @@ final class Cautions {
     private static final String LOOK =
             "past that only a thermometer in the warmest food, or ice crystals in it, count.";
 
+    /** Beside every way with an engine or a vehicle in it. 20 ft: US Consumer Product Safety Commission, health departments. */
+    static final List<String> OF_ENGINES = List.of(
+            "Exhaust kills within minutes, without a smell: engines and idling vehicles run outdoors only, at least 6.1 m (20 ft) from"
+                    + " doors, windows and vents, exhaust pointing away, never in a garage, on a porch or under a carport, open doors or"
+                    + " not, and with a carbon monoxide alarm on batteries indoors and where people sleep.",
+            "Never plug an engine or an inverter into a wall outlet: it kills who works on the line. Loads are plugged into it by cords,"
+                    + " house circuits only through a listed transfer device.",
+            "Fill an engine switched off and cold, outdoors, nothing burning near. Keep fuel in cans made for it, outside living rooms;"
+                    + " local codes and insurers limit how much.",
+            "Keep rain and snow off it, run it under load every month, and use its fuel up before it is too old: an engine that stood for"
+                    + " a year may not start on the night.");
+
+    private static final String OF_VEHICLES =
+            "A vehicle idles outdoors only, brake on, out of gear, its exhaust clear of snow, somebody by; enough stays in its tank for the"
+                    + " way to the pump, and its own starting battery is not run down with the engine off.";
+
     private Cautions() {}
 
     static List<String> of(Question question, @Nullable ProvenRig proven, Weather weather) {
@@ -54,6 +73,12 @@ final class Cautions {
                 "A battery can burn and cannot be switched off: follow its maker for place, air and charging, fuse it at its"
                         + " post, and keep tools and rings off the terminals.");
         cold(question.loads(), cautions);
+        if (proven != null && proven.rig().engine() != null) {
+            cautions.addAll(OF_ENGINES);
+            if (proven.rig().engine().vehicle()) {
+                cautions.add(OF_VEHICLES);
+            }
+        }
         if (proven != null) {
             for (Finding finding : proven.findings()) {
                 if (finding.verdict() != Verdict.PASS) {
@@ -95,6 +120,41 @@ final class Cautions {
                     + " of weather: rare spells are missing, and the interval says so.");
         }
         cautions.addAll(question.cautions());
+        return cautions;
+    }
+
+    /** Of ways among which an engine or a vehicle may be. */
+    static List<String> ofEngines(List<Way.Kind> kinds) {
+        List<String> cautions = new ArrayList<>();
+        boolean vehicle = kinds.contains(Way.Kind.VEHICLE);
+        if (vehicle || kinds.contains(Way.Kind.ENGINE_ALONE) || kinds.contains(Way.Kind.ENGINE_AND_BATTERY)) {
+            cautions.addAll(OF_ENGINES);
+        }
+        if (vehicle) {
+            cautions.add(OF_VEHICLES);
+        }
+        return cautions;
+    }
+
+    /** What helps without power, by the ways and the rig that use it. */
+    static List<String> ofAids(List<Chosen> aids) {
+        List<String> cautions = new ArrayList<>();
+        if (aids.stream().anyMatch(one -> one.part() instanceof Jug)) {
+            cautions.add(
+                    "Jugs count as frozen through when the outage begins: freeze them days ahead, leave room for the ice"
+                            + " to swell, and do not open the box to see.");
+        }
+        if (aids.stream().anyMatch(one -> one.part() instanceof Cooler)) {
+            cautions.add(
+                    "The agencies tell no hours for a cooler: there the food's temperature alone was reckoned. Keep a"
+                            + " thermometer in its warmest food; what has been above 40 degF (4.4 degC) for longer than the plan"
+                            + " allows is thrown out. Ice has to be at hand when the power goes.");
+        }
+        if (aids.stream().anyMatch(one -> one.part() instanceof StandIn)) {
+            cautions.add(
+                    "What stands in for a load counts for the hours that the parts file tells, and no outage longer than"
+                            + " these is carried: try it for an evening.");
+        }
         return cautions;
     }
 

@@ -8,6 +8,8 @@ import tideover.engine.part.Part;
 import tideover.engine.part.SmallPart;
 import tideover.engine.proof.Doubt;
 import tideover.engine.proof.Prover;
+import tideover.engine.rig.Aids;
+import tideover.engine.rig.Chosen;
 import tideover.engine.search.Grammar;
 import tideover.engine.site.Place;
 import tideover.engine.site.RoomKind;
@@ -69,6 +71,15 @@ public record Question(
     /** Whether somebody's health hangs on a load. */
     public boolean medical() {
         return loads.stream().anyMatch(load -> load.nature().medical() != null);
+    }
+
+    /** Which rigs are looked at for it, with the aids that may stand beside them. */
+    public Grammar rigs() {
+        List<List<Chosen>> sets = Aids.sets(parts, loads, grammar.mostJugs(), outage.hours()).stream()
+                .filter(set -> Aids.served(set, loads).stream().anyMatch(load -> load.essential() && load.plugged()))
+                .toList();
+        Grammar all = grammar.withAids(sets);
+        return outage.isHelped() ? all.withChargers() : all;
     }
 
     /**

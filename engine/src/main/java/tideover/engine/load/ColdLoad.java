@@ -1,5 +1,6 @@
 package tideover.engine.load;
 
+import java.util.ArrayList;
 import java.util.List;
 import tideover.engine.cold.AgencyHours;
 import tideover.engine.cold.ColdBox;
@@ -12,6 +13,8 @@ import tideover.engine.site.RoomKind;
  *
  * @param chilledToDegC contents and air are at most so warm as the outage begins, by cooling ahead of a forecast storm; NaN
  *                      where nobody does that
+ * @param worthCents    what its contents are worth, whole cents; 0 where nobody tells
+ * @param aids          ids of the parts that were put into it, or that it was moved into, for an outage; empty as it is every day
  */
 public record ColdLoad(
         String name,
@@ -21,13 +24,17 @@ public record ColdLoad(
         Duty duty,
         double chilledToDegC,
         RoomKind room,
-        Nature nature)
+        Nature nature,
+        long worthCents,
+        List<String> aids)
         implements KeepingLoad {
     /** To tell what it uses on a usual day. */
     private static final double USUAL_ROOM_DEG_C = 22;
 
     public ColdLoad {
         Require.text("name", name);
+        Require.atLeast(0, "worthCents", worthCents, "cents");
+        aids = List.copyOf(aids);
         boolean byTemperature =
                 need instanceof Need.Below || need instanceof Need.Band || need instanceof Need.HoursAbove;
         if (!byTemperature) {
@@ -36,6 +43,19 @@ public record ColdLoad(
         if (duty.kind() != Duty.Kind.AS_IT_NEEDS && !box.mayWait()) {
             throw new IllegalArgumentException(name + ": only a freezer, or a box with ice in it, may be held back");
         }
+    }
+
+    /** As it is every day. */
+    public ColdLoad(
+            String name,
+            Supply supply,
+            ColdBox box,
+            Need need,
+            Duty duty,
+            double chilledToDegC,
+            RoomKind room,
+            Nature nature) {
+        this(name, supply, box, need, duty, chilledToDegC, room, nature, 0, List.of());
     }
 
     /** Whether it is plugged in at all; a cooler lives on its ice. */
@@ -84,14 +104,44 @@ public record ColdLoad(
     }
 
     public ColdLoad with(ColdBox changed) {
-        return new ColdLoad(name, supply, changed, need, duty, chilledToDegC, room, nature);
+        return new ColdLoad(name, supply, changed, need, duty, chilledToDegC, room, nature, worthCents, aids);
     }
 
     public ColdLoad with(Duty changed) {
-        return new ColdLoad(name, supply, box, need, changed, chilledToDegC, room, nature);
+        return new ColdLoad(name, supply, box, need, changed, chilledToDegC, room, nature, worthCents, aids);
     }
 
     public ColdLoad chilledTo(double degC) {
-        return new ColdLoad(name, supply, box, need, duty, degC, room, nature);
+        return new ColdLoad(name, supply, box, need, duty, degC, room, nature, worthCents, aids);
+    }
+
+    public ColdLoad worth(long cents) {
+        return new ColdLoad(name, supply, box, need, duty, chilledToDegC, room, nature, cents, aids);
+    }
+
+    /** With a part put into it, so that its box has changed. */
+    public ColdLoad aided(String id, ColdBox changed) {
+        return new ColdLoad(name, supply, changed, need, duty, chilledToDegC, room, nature, worthCents, more(id));
+    }
+
+    /** Its contents moved into a box without a plug. */
+    public ColdLoad movedInto(String id, ColdBox cooler) {
+        return new ColdLoad(
+                name,
+                Supply.NONE,
+                cooler,
+                need,
+                Duty.AS_IT_NEEDS,
+                Double.NaN,
+                room,
+                Nature.PLAIN,
+                worthCents,
+                more(id));
+    }
+
+    private List<String> more(String id) {
+        List<String> ids = new ArrayList<>(aids);
+        ids.add(id);
+        return ids;
     }
 }

@@ -17,6 +17,11 @@ public record DayWindow(double fromHour, double toHour) {
         Require.above(0, "toHour", toHour, "h");
     }
 
+    /** Such as "07:00-09:00". */
+    public String words() {
+        return Need.clock(fromHour) + "-" + Need.clock(toHour);
+    }
+
     public double lengthHours() {
         return toHour > fromHour ? toHour - fromHour : 24 - (fromHour - toHour);
     }

@@ -17,6 +17,7 @@ import tideover.engine.quantity.Require;
  * @param rolling             null where the grid stays away to the end
  * @param help                what comes to the rig's help meanwhile
  * @param storm               what storms do beside taking the grid; null where the plan says nothing of them
+ * @param tending             when an engine that belongs to a rig may run, and what fuel there may be for it
  */
 public record Outage(
         List<Integer> months,
@@ -27,7 +28,8 @@ public record Outage(
         double keepBack,
         @Nullable Rolling rolling,
         List<Help> help,
-        @Nullable Storm storm) {
+        @Nullable Storm storm,
+        Tending tending) {
     public Outage {
         help = List.copyOf(help);
         months = List.copyOf(months);
@@ -43,6 +45,30 @@ public record Outage(
         Require.above(0, "chargeAtStart", chargeAtStart, "");
         Require.within(0, 60 * 24, "panelsOutAfterHours", panelsOutAfterHours);
         Require.within(0, 1, "keepBack", keepBack, "");
+    }
+
+    /** In which an engine of the rig's own is tended as is usual. */
+    public Outage(
+            List<Integer> months,
+            int hours,
+            double targetShare,
+            double chargeAtStart,
+            int panelsOutAfterHours,
+            double keepBack,
+            @Nullable Rolling rolling,
+            List<Help> help,
+            @Nullable Storm storm) {
+        this(
+                months,
+                hours,
+                targetShare,
+                chargeAtStart,
+                panelsOutAfterHours,
+                keepBack,
+                rolling,
+                help,
+                storm,
+                Tending.USUAL);
     }
 
     /** Of which nothing is said of storms. */
@@ -70,21 +96,36 @@ public record Outage(
     }
 
     public Outage fullAtStart() {
-        return new Outage(months, hours, targetShare, 1, panelsOutAfterHours, keepBack, rolling, help, storm);
+        return new Outage(months, hours, targetShare, 1, panelsOutAfterHours, keepBack, rolling, help, storm, tending);
     }
 
     public Outage panelsOutAtOnce() {
-        return new Outage(months, hours, targetShare, chargeAtStart, 0, keepBack, rolling, help, storm);
+        return new Outage(months, hours, targetShare, chargeAtStart, 0, keepBack, rolling, help, storm, tending);
     }
 
     /** The same in a storm: the panels come out when storm and snow let them. */
     public Outage inStorm() {
         int outAfter = storm == null ? panelsOutAfterHours : Math.max(panelsOutAfterHours, storm.panelsStowedHours());
-        return new Outage(months, hours, targetShare, chargeAtStart, outAfter, keepBack, rolling, help, storm);
+        return new Outage(months, hours, targetShare, chargeAtStart, outAfter, keepBack, rolling, help, storm, tending);
+    }
+
+    public Outage with(Tending changed) {
+        return new Outage(
+                months,
+                hours,
+                targetShare,
+                chargeAtStart,
+                panelsOutAfterHours,
+                keepBack,
+                rolling,
+                help,
+                storm,
+                changed);
     }
 
     public Outage withTarget(double share) {
-        return new Outage(months, hours, share, chargeAtStart, panelsOutAfterHours, keepBack, rolling, help, storm);
+        return new Outage(
+                months, hours, share, chargeAtStart, panelsOutAfterHours, keepBack, rolling, help, storm, tending);
     }
 
     /**
@@ -101,10 +142,20 @@ public record Outage(
 
     /** Its first hours alone, in one piece and without help. */
     public Outage first(int someHours) {
-        return new Outage(months, someHours, targetShare, chargeAtStart, panelsOutAfterHours, keepBack);
+        return new Outage(
+                months,
+                someHours,
+                targetShare,
+                chargeAtStart,
+                panelsOutAfterHours,
+                keepBack,
+                null,
+                List.of(),
+                null,
+                tending);
     }
 
-    /** Whether anything but the sun feeds the rig. */
+    /** Whether anything but the sun and what a rig brings itself feeds it; a rig with an engine of its own is asked itself. */
     public boolean isHelped() {
         return rolling != null || !help.isEmpty();
     }

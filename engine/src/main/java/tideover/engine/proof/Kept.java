@@ -44,7 +44,8 @@ record Kept(List<One> all, InverterLoss loss, double standingW) {
     private static final InverterLoss NO_INVERTER = new InverterLoss(0, 0, 0);
     static final Kept NONE = new Kept(List.of(), NO_INVERTER, 0);
 
-    static Kept of(Rig rig, List<Load> loads, YearsShelf shelf, int stepsPerHour) {
+    static Kept of(Rig rig, List<Load> everyDay, YearsShelf shelf, int stepsPerHour) {
+        List<Load> loads = rig.served(everyDay);
         Sockets sockets = Sockets.of(rig, loads);
         List<One> all = new ArrayList<>();
         for (Load load : loads) {

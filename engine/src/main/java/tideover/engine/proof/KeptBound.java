@@ -59,6 +59,23 @@ public record KeptBound(Series needW, double storeWh) {
         return new KeptBound(Series.constant(hours, 0), 0);
     }
 
+    /** What none of several needs less than, hour by hour, and starts with more than. */
+    public static KeptBound easiest(List<KeptBound> bounds) {
+        if (bounds.size() == 1) {
+            return bounds.get(0);
+        }
+        double[] needW = new double[bounds.get(0).needW().length()];
+        Arrays.fill(needW, Double.POSITIVE_INFINITY);
+        double storeWh = 0;
+        for (KeptBound bound : bounds) {
+            for (int hour = 0; hour < needW.length; hour++) {
+                needW[hour] = Math.min(needW[hour], bound.needW().at(hour));
+            }
+            storeWh = Math.max(storeWh, bound.storeWh());
+        }
+        return new KeptBound(Series.owning(needW), storeWh);
+    }
+
     public boolean isNothing() {
         return storeWh == 0;
     }

@@ -1,10 +1,6 @@
 package tideover.engine.proof;
 
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import tideover.engine.outage.Outage;
 import tideover.engine.quantity.Series;
 
@@ -27,8 +23,6 @@ public final class NetGains {
 
     /** Start hours of outages, in runs of neighbours. */
     public static final class Starts {
-        private static final int DAYS = 7;
-
         private final List<Stretch> stretches;
 
         private Starts(List<Stretch> stretches) {
@@ -38,30 +32,6 @@ public final class NetGains {
         /** Every hour of the asked months of so many years. */
         public static Starts all(Outage outage, int years) {
             return new Starts(Stretch.of(outage.months(), years, outage.hours()));
-        }
-
-        /**
-         * Of all weeks the part in which there is least sun, or most is needed beside it: most outages that fail begin there.
-         *
-         * @param part   of the weeks, 0..1
-         * @param needW  hourly watts wanted beside the clock's
-         * @param mostW  panels, rated, of the sort of rigs that are asked about
-         */
-        public static Starts darkest(
-                Outage outage, int years, PlaneWeather plane, Series needW, double mostW, double part) {
-            List<Stretch> weeks = new ArrayList<>();
-            all(outage, years).stretches.forEach(all -> weeks.addAll(all.pieces(DAYS)));
-            Map<Stretch, Double> spareW = new HashMap<>();
-            for (Stretch week : weeks) {
-                spareW.put(week, week.spareW(plane, needW, mostW));
-            }
-            weeks.sort(Comparator.<Stretch>comparingDouble(week -> spareW.getOrDefault(week, 0.0))
-                    .thenComparingInt(Stretch::firstStartHour));
-            return new Starts(List.copyOf(weeks.subList(0, (int) Math.ceil(part * weeks.size()))));
-        }
-
-        public int count() {
-            return stretches.stream().mapToInt(Stretch::starts).sum();
         }
     }
 

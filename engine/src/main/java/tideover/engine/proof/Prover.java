@@ -262,7 +262,9 @@ public final class Prover {
                 if (!onDay.test(hour / 24)) {
                     continue;
                 }
-                hours[hour] = walk.hoursCarried(start, capHours, setup.outage().hours(), lowest);
+                hours[hour] = Math.min(
+                        setup.standInHours(),
+                        walk.hoursCarried(start, capHours, setup.outage().hours(), lowest));
                 lowestWh[hour] = lowest[0];
                 endings[hour] = walk.ending();
             }
@@ -360,7 +362,7 @@ public final class Prover {
         Walk walk = dark.walks(NO_SUN_CAP_HOURS).get();
         double[] lowest = {0};
         double[] hours = new double[24];
-        Arrays.fill(hours, NO_SUN_CAP_HOURS);
+        Arrays.fill(hours, Math.min(NO_SUN_CAP_HOURS, setup.standInHours()));
         for (int day : noSunDays(setup)) {
             walk.onto(new Stretch(24 * day, 24, NO_SUN_CAP_HOURS));
             for (int hour = 0; hour < 24; hour++) {

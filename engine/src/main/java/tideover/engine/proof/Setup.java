@@ -12,6 +12,7 @@ import tideover.engine.part.Battery;
 import tideover.engine.part.ControllerRating;
 import tideover.engine.part.RatedStore;
 import tideover.engine.quantity.Series;
+import tideover.engine.rig.Aids;
 import tideover.engine.rig.Chosen;
 import tideover.engine.rig.Rig;
 import tideover.engine.rig.Sockets;
@@ -85,7 +86,8 @@ record Setup(
     }
 
     /** @param noonHour clock hour of solar noon */
-    static Setup of(Rig rig, List<Load> loads, YearsShelf shelf, double noonHour, int stepsPerHour, Outage outage) {
+    static Setup of(Rig rig, List<Load> everyDay, YearsShelf shelf, double noonHour, int stepsPerHour, Outage outage) {
+        List<Load> loads = rig.served(everyDay);
         BusDemand demand = BusDemand.of(rig, loads, noonHour, stepsPerHour);
         return new Setup(
                 rig,
@@ -137,6 +139,11 @@ record Setup(
         return Math.max(1, count);
     }
 
+    /** How long all that stands in for a load goes on doing so, h; what needs it is not kept beyond. */
+    double standInHours() {
+        return Aids.lastHours(rig.chosen());
+    }
+
     /**
      * Gives every thread a walk of its own; what they share is made here, once.
      *
@@ -148,7 +155,7 @@ record Setup(
 
     /** @param looked whether what switches itself is looked into on the way */
     Supplier<Walk> walks(int capHours, boolean looked) {
-        if (cells == null && !outage.isHelped() && kept.isEmpty()) {
+        if (cells == null && !rig.isHelped(outage) && kept.isEmpty()) {
             return () -> new PlainWalk(figures, demand, sunPerRatedW, outage);
         }
         Relief relief = Relief.of(rig, outage, demand.stepsPerHour(), capHours * demand.stepsPerHour());

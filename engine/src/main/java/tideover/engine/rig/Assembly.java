@@ -8,6 +8,7 @@ import tideover.engine.part.ChargeController;
 import tideover.engine.part.Charger;
 import tideover.engine.part.ControllerRating;
 import tideover.engine.part.Enclosure;
+import tideover.engine.part.Engine;
 import tideover.engine.part.Inverter;
 import tideover.engine.part.InverterRating;
 import tideover.engine.part.Outlet;
@@ -18,7 +19,8 @@ import tideover.engine.part.Store;
 
 /**
  * Turns a choice of parts into a rig, or says why the parts are no rig. A rig has one store (a ready-made box, or
- * batteries of one kind), at most one kind of panel, one controller and one inverter, whether built in or separate.
+ * batteries of one kind), at most one kind of panel, one controller and one inverter, whether built in or separate, and at most one
+ * engine, to feed its charger. Aids may stand beside anything.
  */
 public final class Assembly {
     /** A small switching charger. Common practice, no source. */
@@ -34,6 +36,7 @@ public final class Assembly {
     private @Nullable ControllerRating controller;
     private @Nullable InverterRating inverter;
     private @Nullable Charger charger;
+    private @Nullable Engine engine;
     private final List<Outlet> outlets = new ArrayList<>();
 
     private Assembly() {}
@@ -91,6 +94,9 @@ public final class Assembly {
         } else if (chosen.part() instanceof SocketBoard taken) {
             single(chosen, false, "");
             outlets.addAll(taken.outlets());
+        } else if (chosen.part() instanceof Engine taken) {
+            single(chosen, engine != null, "a second engine or vehicle");
+            engine = taken;
         }
     }
 
@@ -141,6 +147,10 @@ public final class Assembly {
         if (panel != null && controller == null) {
             faults.add(panel.listing().id() + " has no charge controller to feed.");
         }
+        Rig.MainsCharge mainsCharge = store == null ? null : mainsCharge(store.nominalV());
+        if (engine != null && mainsCharge == null) {
+            faults.add(engine.listing().id() + " has no charger to feed.");
+        }
         if (store == null || !faults.isEmpty()) {
             return new Result(null, faults);
         }
@@ -154,7 +164,8 @@ public final class Assembly {
                 panelsInSeries(store.nominalV()),
                 controller,
                 inverter,
-                mainsCharge(store.nominalV()),
+                mainsCharge,
+                engine,
                 outlets,
                 new Rig.Leads(route.guessedLeadOhm(), 0));
         return new Result(rig, List.of());
@@ -183,12 +194,22 @@ public final class Assembly {
     }
 
     private Rig.@Nullable MainsCharge mainsCharge(double busV) {
+        double engineW = engine == null ? 0 : engine.ratedW();
         if (charger != null) {
-            return new Rig.MainsCharge(charger.maxOutputA() * busV, charger.efficiency());
+            return new Rig.MainsCharge(charger.maxOutputA() * busV, charger.efficiency(), !charger.isDirect(), engineW);
         }
         return box != null && box.mainsChargeW() > 0
-                ? new Rig.MainsCharge(box.mainsChargeW(), BOX_CHARGER_EFFICIENCY)
+                ? new Rig.MainsCharge(box.mainsChargeW(), BOX_CHARGER_EFFICIENCY, true, engineW)
                 : null;
+    }
+
+    /** The charger by itself; null where there is none. */
+    static @Nullable Charger charger(Rig rig) {
+        return rig.chosen().stream()
+                .filter(one -> one.part() instanceof Charger)
+                .map(one -> (Charger) one.part())
+                .findFirst()
+                .orElse(null);
     }
 
     static @Nullable Enclosure enclosure(Rig rig) {

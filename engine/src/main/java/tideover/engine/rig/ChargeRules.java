@@ -5,7 +5,6 @@ import static tideover.engine.why.Finding.inWords;
 
 import java.util.List;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
 import tideover.engine.battery.Chemistry;
 import tideover.engine.part.Charger;
 import tideover.engine.part.ControllerRating;
@@ -20,7 +19,7 @@ final class ChargeRules {
     private ChargeRules() {}
 
     static void find(Rig rig, List<Finding> found) {
-        Charger charger = charger(rig);
+        Charger charger = Assembly.charger(rig);
         if (rig.store() instanceof RatedStore bank) {
             ControllerRating controller = rig.controller();
             // A ready-made box charges its own battery as its maker means it.
@@ -158,13 +157,5 @@ final class ChargeRules {
                 "The charger gives up to %.0f A; the store takes %.0f A.",
                 charger.maxOutputA(),
                 rig.store().maxChargeA()));
-    }
-
-    private static @Nullable Charger charger(Rig rig) {
-        return rig.chosen().stream()
-                .filter(one -> one.part() instanceof Charger)
-                .map(one -> (Charger) one.part())
-                .findFirst()
-                .orElse(null);
     }
 }

@@ -44,15 +44,16 @@ final class PlaceRules {
         if (site.storeRoom() == RoomKind.OUTDOORS) {
             rain(rig, found);
         }
-        if (site.engine()) {
+        if (site.engine() || rig.engine() != null) {
             found.add(inWords(
                     "engine-outdoors",
                     Verdict.CAUTION,
                     Basis.PUBLISHED,
                     "US Consumer Product Safety Commission and health departments",
-                    "The engine runs outdoors only, at least %.1f m (20 ft) from the house, its doors, windows and vents, with the"
+                    "The engine%s runs outdoors only, at least %.1f m (20 ft) from the house, its doors, windows and vents, with the"
                             + " exhaust pointing away; never in a garage, on a porch or under a carport, open doors or not. Its"
                             + " carbon monoxide has no smell and kills: keep an alarm for it that runs on batteries.",
+                    rig.engine() != null && rig.engine().vehicle() ? " of the vehicle" : "",
                     ENGINE_AWAY_M));
         }
     }

@@ -3,12 +3,16 @@ package tideover.engine.rig;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import tideover.engine.load.Load;
+import tideover.engine.outage.Outage;
 import tideover.engine.part.Battery;
 import tideover.engine.part.ControllerRating;
 import tideover.engine.part.Enclosure;
+import tideover.engine.part.Engine;
 import tideover.engine.part.InverterRating;
 import tideover.engine.part.Outlet;
 import tideover.engine.part.Panel;
+import tideover.engine.part.PlainStore;
 import tideover.engine.part.Store;
 import tideover.engine.quantity.Require;
 
@@ -25,6 +29,7 @@ import tideover.engine.quantity.Require;
  * @param controller     null where the sun cannot be used
  * @param inverter       null where there is direct current only
  * @param mainsCharge    null where nothing charges the store from the mains or an engine
+ * @param engine         its own, outdoors, started in the hours of the plan to feed {@code mainsCharge}; null where it has none
  * @param leads          what its cables do; a guess by the way of building until the rig has been wired
  */
 public record Rig(
@@ -38,6 +43,7 @@ public record Rig(
         @Nullable ControllerRating controller,
         @Nullable InverterRating inverter,
         @Nullable MainsCharge mainsCharge,
+        @Nullable Engine engine,
         List<Outlet> outlets,
         Leads leads) {
     /** Inverters let go at about so much of their nominal volts, 10.5 V for 12 V. Common practice, no source. */
@@ -48,8 +54,19 @@ public record Rig(
      *
      * @param watts      at the store's nominal volts
      * @param efficiency out per in
+     * @param fromMains  whether the mains feed it; else only a socket of direct current does
+     * @param engineW    what the rig's own engine gives it at most, W; 0 without one
      */
-    public record MainsCharge(double watts, double efficiency) {}
+    public record MainsCharge(double watts, double efficiency, boolean fromMains, double engineW) {
+        public MainsCharge(double watts, double efficiency) {
+            this(watts, efficiency, true, 0);
+        }
+
+        /** Taken from what feeds it, at full current, W. */
+        public double drawnW() {
+            return watts / efficiency;
+        }
+    }
 
     /**
      * Cables, as the proof knows them.
@@ -70,6 +87,27 @@ public record Rig(
         outlets = List.copyOf(outlets);
     }
 
+    /**
+     * No rig: nothing to plug into, but for some aids. To ask what keeps by itself; nothing that follows the clock may be essential
+     * then, for only what keeps a temperature or a level can be kept without power.
+     */
+    public static Rig nothing(List<Chosen> aids) {
+        return new Rig(
+                Route.SEPARATE_PARTS,
+                aids,
+                new PlainStore(1, 1, 1, 12, 1, 1),
+                1,
+                null,
+                0,
+                1,
+                null,
+                null,
+                null,
+                null,
+                List.of(),
+                new Leads(0, 0));
+    }
+
     /** With another store in the same place. */
     public Rig with(Store changed) {
         return new Rig(
@@ -83,6 +121,7 @@ public record Rig(
                 controller,
                 inverter,
                 mainsCharge,
+                engine,
                 outlets,
                 leads);
     }
@@ -99,6 +138,7 @@ public record Rig(
                 controller,
                 changed,
                 mainsCharge,
+                engine,
                 outlets,
                 leads);
     }
@@ -116,8 +156,14 @@ public record Rig(
                 controller,
                 inverter,
                 mainsCharge,
+                engine,
                 outlets,
                 leads);
+    }
+
+    /** Loads as they are with the aids among its parts: what is left to it. Asked again of these it gives the same. */
+    public List<Load> served(List<Load> loads) {
+        return Aids.served(chosen, loads);
     }
 
     public double busV() {
@@ -158,6 +204,16 @@ public record Rig(
 
     public double arrayRatedW() {
         return panel == null ? 0 : panel.ratedW() * panelCount;
+    }
+
+    /** Whether anything but the sun feeds it in such an outage. */
+    public boolean isHelped(Outage outage) {
+        return outage.isHelped() || engine != null;
+    }
+
+    /** What an engine charges it through in such an outage, its own or a borrowed one; null where there is none of either. */
+    public @Nullable MainsCharge engineCharge(Outage outage) {
+        return engine == null && outage.help().isEmpty() ? null : mainsCharge;
     }
 
     /** Such as "2xP100+BX500": the same parts always make the same id. */

@@ -20,7 +20,8 @@ public final class RuleBook {
     }
 
     /** What the rules find between loads, outlets, inverter and store; panels make no difference to it. */
-    public static List<Finding> loadFindings(Rig rig, List<Load> loads) {
+    public static List<Finding> loadFindings(Rig rig, List<Load> everyDay) {
+        List<Load> loads = rig.served(everyDay);
         List<Finding> found = new ArrayList<>();
         Sockets sockets = Sockets.of(rig, loads);
         LoadRules.find(rig, loads, sockets, found);
@@ -29,6 +30,7 @@ public final class RuleBook {
         StartRules.find(rig, loads, found);
         HardWireRules.find(sockets, found);
         MedicalRules.find(rig, loads, found);
+        EngineRules.medical(rig, loads, found);
         return found;
     }
 
@@ -36,7 +38,8 @@ public final class RuleBook {
      * What the rules find between the loads that take alternating current, their outlets and the inverter alone; neither store nor
      * controller nor panels make a difference to it.
      */
-    public static List<Finding> alternatingFindings(Rig rig, List<Load> loads) {
+    public static List<Finding> alternatingFindings(Rig rig, List<Load> everyDay) {
+        List<Load> loads = rig.served(everyDay);
         List<Load> alternating =
                 loads.stream().filter(load -> load.supply().isAc()).toList();
         List<Finding> found = new ArrayList<>();
@@ -70,6 +73,7 @@ public final class RuleBook {
         FitRules.find(rig, found);
         AirRules.find(rig, site, found);
         PlaceRules.find(rig, site, found);
+        EngineRules.find(rig, site, found);
         LiftRules.find(rig, found);
         return found;
     }

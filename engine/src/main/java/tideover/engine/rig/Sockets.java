@@ -11,7 +11,7 @@ import tideover.engine.part.Outlet;
  * Which outlet each load is plugged into: the first of the rig's outlets with its kind of current, its plug, its hertz
  * and its volts.
  *
- * @param plugged one entry a load that has a plug, in the loads' order
+ * @param plugged one entry a load that has a plug, in the loads' order; none for what the rig's aids take off it
  */
 public record Sockets(List<Plugged> plugged) {
     /** Alternating volts may be off by this share: the service range of ANSI C84.1 and EN 50160 is 5 to 10 %. */
@@ -44,7 +44,7 @@ public record Sockets(List<Plugged> plugged) {
 
     public static Sockets of(Rig rig, List<Load> loads) {
         List<Plugged> plugged = new ArrayList<>();
-        for (Load load : loads) {
+        for (Load load : rig.served(loads)) {
             if (!load.plugged()) {
                 continue;
             }

@@ -41,17 +41,13 @@ final class CapacityCounts {
         return lower;
     }
 
-    /**
-     * Share of outages carried by one of the capacities given, 0..1.
-     *
-     * @param of how many outages there are; those that were not counted here are taken as carried
-     */
-    double share(double capacityWh, int of) {
+    /** Share of the outages carried by one of the capacities given, 0..1. */
+    double share(double capacityWh) {
         int index = Arrays.binarySearch(capacitiesWh, capacityWh);
-        long carried = of - outages;
+        long carried = 0;
         for (int i = 0; i <= index; i++) {
             carried += met[i];
         }
-        return (double) carried / of;
+        return (double) carried / outages;
     }
 }

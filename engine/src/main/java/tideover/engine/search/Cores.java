@@ -8,6 +8,7 @@ import tideover.engine.part.Battery;
 import tideover.engine.part.Charger;
 import tideover.engine.part.ControllerRating;
 import tideover.engine.part.Enclosure;
+import tideover.engine.part.Engine;
 import tideover.engine.part.Inverter;
 import tideover.engine.part.Part;
 import tideover.engine.part.ReadyBox;
@@ -16,12 +17,16 @@ import tideover.engine.rig.Chosen;
 
 /**
  * The grammar of rigs, all but a separate charge controller and panels: a ready-made box, or an enclosure with batteries, or
- * batteries with what serves their loads. What is not built in may be added. {@link Shelf} says what may follow.
+ * batteries with what serves their loads. What is not built in may be added, and an engine or a vehicle beside a charger; each set
+ * of aids may stand in front. {@link Shelf} says what may follow.
  */
 final class Cores {
     private final List<Part> parts;
     private final Grammar grammar;
     private final Consumer<Core> use;
+
+    /** That stand in front of every core now. */
+    private List<Chosen> aids = List.of();
 
     private Cores(List<Part> parts, Grammar grammar, Consumer<Core> use) {
         this.parts = parts;
@@ -42,6 +47,13 @@ final class Cores {
     }
 
     private void all() {
+        for (List<Chosen> set : grammar.aids()) {
+            aids = set;
+            allWithThese();
+        }
+    }
+
+    private void allWithThese() {
         for (ReadyBox box : kind(parts, ReadyBox.class)) {
             addSun(List.of(new Chosen(box, 1)), box.controller());
         }
@@ -77,12 +89,42 @@ final class Cores {
     }
 
     private void addSun(List<Chosen> chosen, @Nullable ControllerRating builtIn) {
-        if (grammar.chargers() && chosen.stream().noneMatch(one -> one.part() instanceof Charger)) {
-            for (Charger charger : kind(parts, Charger.class)) {
-                addSun(with(chosen, charger), builtIn);
+        if (chosen.stream().noneMatch(one -> one.part() instanceof Charger || one.part() instanceof Engine)) {
+            addChargers(chosen, builtIn);
+        }
+        List<Chosen> all = chosen;
+        if (!aids.isEmpty()) {
+            all = new ArrayList<>(aids);
+            all.addAll(chosen);
+        }
+        use.accept(new Core(List.copyOf(all), builtIn));
+    }
+
+    /**
+     * With every charger that something of the plan may feed, with every pair of a charger and an engine or vehicle, and a box
+     * that has its own charger with every engine.
+     */
+    private void addChargers(List<Chosen> chosen, @Nullable ControllerRating builtIn) {
+        List<Engine> engines = kind(parts, Engine.class);
+        for (Charger charger : kind(parts, Charger.class)) {
+            List<Chosen> charged = with(chosen, charger);
+            if (grammar.chargers() && !charger.isDirect()) {
+                addSun(charged, builtIn);
+            }
+            for (Engine engine : engines) {
+                // A vehicle has sockets of direct current alone, an engine none.
+                if (engine.vehicle() == charger.isDirect()) {
+                    addSun(with(charged, engine), builtIn);
+                }
             }
         }
-        use.accept(new Core(chosen, builtIn));
+        boolean ownCharger =
+                chosen.stream().anyMatch(one -> one.part() instanceof ReadyBox box && box.mainsChargeW() > 0);
+        for (Engine engine : engines) {
+            if (ownCharger && !engine.vehicle()) {
+                addSun(with(chosen, engine), builtIn);
+            }
+        }
     }
 
     static List<Chosen> with(List<Chosen> chosen, Part part) {

@@ -11,6 +11,9 @@ final class MassFront {
     /** What the screening can only bound is walked where it may be better by so much. */
     static final double STEP = 0.01;
 
+    /** And only if it carries so much at all. */
+    static final double LEAST_WALKED = 0.5;
+
     private static final double GRAMS = 1000;
 
     private final List<Rated> rigs = new ArrayList<>();

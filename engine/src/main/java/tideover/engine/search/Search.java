@@ -6,12 +6,14 @@ import java.util.BitSet;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.PriorityQueue;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.load.Load;
 import tideover.engine.outage.Outage;
@@ -27,6 +29,8 @@ import tideover.engine.proof.PlaneWeather;
 import tideover.engine.proof.RigFigures;
 import tideover.engine.quantity.Series;
 import tideover.engine.quantity.Workers;
+import tideover.engine.rig.Aids;
+import tideover.engine.rig.Chosen;
 import tideover.engine.rig.Rig;
 import tideover.engine.rig.Route;
 
@@ -62,22 +66,22 @@ public final class Search {
     /** So many that the screening can only bound are walked for each way of building; then it is left untold. */
     private static final int ROUTE_WALKS = 6;
 
-    /** The front begins here: what fails more often than not is nobody's answer. */
-    private static final double FRONT_LEAST = 0.5;
+    /** Front and misses begin here, if anything gets so far: what fails more often than not is nobody's answer. */
+    private static final double TOLD = 0.5;
 
     /** No panel gives this many times its rated watts, however bright and cold. */
     private static final double MOST_PER_RATED_W = 4;
 
     private static final int ROUND = 8;
 
-    /** Part of the weeks that is asked first: enough that what fails the target by far fails within it. */
-    private static final double DARK_PART = 0.15;
-
-    /** To weigh sun against what is needed where weeks are put in order. */
-    private static final double SOME_PANEL_W = 200;
-
     /** Where no rig of a way of building meets the target, so many that may be best are looked into. */
     private static final int MOST_DRAFTS = 1024;
+
+    /** Demands are alike whose mean is so near to that of their common least. */
+    private static final double LIKE = 0.05;
+
+    /** Watts of panel are alike within this factor. */
+    private static final double BIN = 1.15;
 
     private static final Series NO_SUN = Series.constant(1, 0);
 
@@ -149,10 +153,17 @@ public final class Search {
     /** Essential demand by the step of the day; compared by value. */
     private static final class Profile {
         private final double[] busW;
+
+        /** Means of whole hours. */
+        private final double[] hourlyW = new double[24];
+
         private final int hash;
 
         Profile(double[] busW) {
             this.busW = busW;
+            for (int step = 0; step < busW.length; step++) {
+                hourlyW[step * 24 / busW.length] += busW[step] * 24 / busW.length;
+            }
             this.hash = Arrays.hashCode(busW);
         }
 
@@ -167,13 +178,12 @@ public final class Search {
         }
     }
 
-    /** Whether a rig with at most this share is still of interest. */
-    private interface Mattering {
-        boolean matters(Route route, long cents, double shareAtMost);
+    /** Rigs much alike in all that a bound looks at. */
+    private record Sort(int cluster, int bin, double chargeEff, double dischargeEff) {
+        Sort brighter() {
+            return new Sort(cluster, bin + 1, chargeEff, dischargeEff);
+        }
     }
-
-    /** A demand and an array, by their places. */
-    private record Pair(int profile, int array) {}
 
     /** A rig that was not asked for, with the most that it can carry. */
     private record Draft(Strand strand, Shelf.@Nullable Array array, double atMost) {
@@ -205,24 +215,23 @@ public final class Search {
         private double[][] atMostByArray = {};
 
         private double[][] atMostByProfile = {};
-        private final Map<Pair, double[]> atMostByPair = new HashMap<>();
-        private final Map<Key, double[]> atMostInDark = new HashMap<>();
-        private final Map<Key, double[]> atMostByKey = new HashMap<>();
+
+        private final Map<Sort, double[]> atMostBySort = new HashMap<>();
+        private final Map<Strand, RigFigures> figuresOf = new IdentityHashMap<>();
+
+        /** Hourly watts. */
+        private final List<double[]> clusters = new ArrayList<>();
+
+        private int[] clusterOf = {};
+        private Series brightest = NO_SUN;
         private final NetGains.Starts everyStart = NetGains.Starts.all(screened, years);
-        private final NetGains.Starts darkest =
-                NetGains.Starts.darkest(screened, years, plane, kept.needW(), SOME_PANEL_W, DARK_PART);
-        private final int allStarts = everyStart.count();
-        private List<Profile> demands = List.of();
-
-        /** A made-up rig with the best of all electronics. */
-        private RigFigures best = new RigFigures(1, 1, 1, 0, 0, 0, 0, 1);
-
         private final Series noSun = Series.constant(plane.planeWm2().length(), 0);
         private final Map<Key, double[]> shares = new HashMap<>();
 
         private int series;
         private long ruledOutByDemand;
         private long ruledOutByArray;
+        private long ruledOutBySort;
         private long ruledOutBySeries;
         private long screenedExactly;
         private int walked;
@@ -232,6 +241,8 @@ public final class Search {
 
         /** First the winner is sought and nothing else; then, from the cheapest again, what stands beside it. */
         private boolean seeksWinner = true;
+
+        private double leastTold = TOLD;
 
         private @Nullable Rated winner;
         private final Map<Route, Rated> meeting = new EnumMap<>(Route.class);
@@ -255,13 +266,14 @@ public final class Search {
 
         Shortlist shortlist() {
             bound();
-            while (winner == null && offers.leastCents() != Long.MAX_VALUE && round(forWinner)) {
+            while (winner == null && offers.leastCents() != Long.MAX_VALUE && round()) {
                 progress.judgedBelow(offers.leastCents());
             }
             seeksWinner = false;
-            offers.rewind();
-            while (!done(offers.leastCents()) && round(forLists)) {
-                progress.at(Math.min(1, (double) offers.leastCents() / endCents()));
+            fillLists();
+            if (winner == null && front.isEmpty() && misses.isEmpty()) {
+                leastTold = 0;
+                fillLists();
             }
             List<OfRoute> byRoute = byRoute();
             return new Shortlist(
@@ -279,11 +291,19 @@ public final class Search {
                             offers.priced(),
                             ruledOutByDemand,
                             ruledOutByArray,
+                            ruledOutBySort,
                             ruledOutBySeries,
                             screenedExactly,
                             series,
                             walked,
                             walkedInVain));
+        }
+
+        private void fillLists() {
+            offers.rewind();
+            while (!done(offers.leastCents()) && round()) {
+                progress.at(Math.min(1, (double) offers.leastCents() / endCents()));
+            }
         }
 
         /** For the progress alone. */
@@ -313,15 +333,15 @@ public final class Search {
                     .sorted()
                     .distinct()
                     .toArray();
-            best = better(figures[0], figures[0]);
+            RigFigures best = better(figures[0], figures[0]);
             for (int i = 0; i < figures.length; i++) {
                 strands.get(i).capacity = Arrays.binarySearch(capacitiesWh, figures[i].capacityWh());
                 best = better(best, figures[i]);
             }
-            passBounds(used);
+            passBounds(best, used);
         }
 
-        private void passBounds(BitSet used) {
+        private void passBounds(RigFigures best, BitSet used) {
             List<Shelf.Array> arrays = offers.shelf().arrays();
             double[] leastBusW = null;
             for (Profile profile : profiles.keySet()) {
@@ -332,12 +352,13 @@ public final class Search {
             for (Shelf.Array array : arrays) {
                 sunOfArray.add(used.get(array.place()) ? sunOf(bestPoint(array.panel())) : noSun);
             }
-            Series brightest = brightest();
+            brightest = brightest();
+            cluster(List.copyOf(profiles.keySet()));
             double mostW = used.stream()
                     .mapToDouble(place -> ratedW(arrays.get(place)))
                     .max()
                     .orElse(0);
-            demands = List.copyOf(profiles.keySet());
+            List<Profile> demands = List.copyOf(profiles.keySet());
             int all = arrays.size() + 1 + demands.size();
             double[][] found = new double[all][];
             workers.forEach(all, number -> {
@@ -409,9 +430,12 @@ public final class Search {
         /** All that a rig's demand depends on; the day's steps are worked out once for each. */
         private Profile profile(Rig rig) {
             record Electronics(
-                    @Nullable InverterRating inverter, List<Outlet> outlets, Rig.@Nullable MainsCharge mainsCharge) {}
+                    @Nullable InverterRating inverter,
+                    List<Outlet> outlets,
+                    Rig.@Nullable MainsCharge mainsCharge,
+                    List<Chosen> aids) {}
             Electronics same =
-                    new Electronics(rig.inverter(), rig.outlets(), outage.help().isEmpty() ? null : rig.mainsCharge());
+                    new Electronics(rig.inverter(), rig.outlets(), rig.engineCharge(outage), Aids.in(rig.chosen()));
             return profileOf.computeIfAbsent(
                     same,
                     key -> new Profile(BusDemand.of(rig, byTheClock, noonHour, stepsPerHour)
@@ -430,38 +454,78 @@ public final class Search {
             return array == null ? atMostByArray.length - 1 : array.place();
         }
 
-        /** What a demand carries at most with an array, under the best of all electronics. */
-        private double atMostOfPair(Strand strand, Shelf.@Nullable Array array) {
-            return atMostByPair
-                    .computeIfAbsent(
-                            new Pair(strand.profile, placeOf(array)),
-                            pair -> hourlyPass(
-                                    darkest,
-                                    array == null ? noSun : sunOf(bestPoint(array.panel())),
-                                    best.withArrayRatedW(array == null ? 0 : ratedW(array)),
-                                    demands.get(strand.profile)))[strand.capacity];
+        /**
+         * What a rig carries at most before it is wired, of the sort that it belongs to: those of like demand, like efficiencies of
+         * the store and like watts of panel behind the controller's efficiency, each taken at its best.
+         */
+        private double atMostOfSort(Strand strand, Shelf.@Nullable Array array) {
+            RigFigures figures = figuresOf.computeIfAbsent(strand, s -> figures(s.bare));
+            double sunW = array == null ? 0 : ratedW(array) * figures.controllerEff();
+            int bin = sunW == 0 ? 0 : (int) Math.ceil(StrictMath.log(1 + sunW) / StrictMath.log(BIN));
+            Sort sort = new Sort(clusterOf[strand.profile], bin, figures.chargeEff(), figures.dischargeEff());
+            double[] known = atMostBySort.get(sort);
+            if (known == null) {
+                // Two at a time, for two threads: who asks for one will mostly ask for the next.
+                List<Sort> two = List.of(sort, sort.brighter());
+                double[][] found = new double[2][];
+                workers.forEach(2, number -> found[number] = pass(two.get(number)));
+                series += 2;
+                atMostBySort.putIfAbsent(two.get(0), found[0]);
+                atMostBySort.putIfAbsent(two.get(1), found[1]);
+                known = found[0];
+            }
+            return known[strand.capacity];
         }
 
         /**
-         * A pass by whole hours: never below the one by steps. What a store gains in an hour is at most what it would gain from
-         * the mean of its steps, since a Wh in is worth no more than one out; and it is looked at between hours alone.
+         * By whole hours, in which a share is never below the one by steps: what a store gains in an hour is at most what it would
+         * gain from the mean of its steps, since a Wh in is worth no more than one out; and it is looked at between hours alone.
          */
-        private double[] hourlyPass(NetGains.Starts from, Series sun, RigFigures withoutCapacity, Profile demand) {
-            double[] hourlyW = new double[24];
-            for (int step = 0; step < demand.busW.length; step++) {
-                hourlyW[step / stepsPerHour] += demand.busW[step] / stepsPerHour;
+        private double[] pass(Sort sort) {
+            double mostW = sort.bin() == 0 ? 0 : StrictMath.pow(BIN, sort.bin()) - 1;
+            RigFigures atBest = new RigFigures(
+                    1,
+                    sort.chargeEff(),
+                    sort.dischargeEff(),
+                    Double.MAX_VALUE,
+                    Double.MAX_VALUE,
+                    mostW,
+                    Double.MAX_VALUE,
+                    1);
+            return pass(brightest, atBest, clusters.get(sort.cluster()), 1);
+        }
+
+        /** Demands in order of their mean, each cluster held to its least in every hour, which is hardly below any of them. */
+        private void cluster(List<Profile> demands) {
+            clusterOf = new int[demands.size()];
+            List<Integer> rising = IntStream.range(0, demands.size())
+                    .boxed()
+                    .sorted(Comparator.comparingDouble((Integer i) -> mean(demands.get(i).hourlyW))
+                            .thenComparing(i -> i))
+                    .toList();
+            for (int i : rising) {
+                double[] hourlyW = demands.get(i).hourlyW;
+                double[] last = clusters.isEmpty() ? null : clusters.get(clusters.size() - 1);
+                double[] joined = last == null ? hourlyW.clone() : least(last.clone(), hourlyW);
+                if (last != null && mean(joined) >= mean(hourlyW) - LIKE * Math.abs(mean(hourlyW))) {
+                    clusters.set(clusters.size() - 1, joined);
+                } else {
+                    clusters.add(hourlyW.clone());
+                }
+                clusterOf[i] = clusters.size() - 1;
             }
-            series++;
-            return pass(from, sun, withoutCapacity, hourlyW, 1);
+        }
+
+        private static double mean(double[] watts) {
+            return Arrays.stream(watts).average().orElse(0);
         }
 
         private double[] pass(Series sun, RigFigures withoutCapacity, Profile demand) {
-            return pass(everyStart, sun, withoutCapacity, demand.busW, stepsPerHour);
+            return pass(sun, withoutCapacity, demand.busW, stepsPerHour);
         }
 
-        /** Share of all outages that each capacity of the shelf carries over one series; those not asked about count as carried. */
-        private double[] pass(
-                NetGains.Starts from, Series sun, RigFigures withoutCapacity, double[] busW, int perHour) {
+        /** Share of outages that each capacity of the shelf carries over one series. */
+        private double[] pass(Series sun, RigFigures withoutCapacity, double[] busW, int perHour) {
             double[] carried = new double[capacitiesWh.length];
             if (outage.unhelpedHours() == 0) {
                 // Help is there at once: nothing can be ruled out before a walk.
@@ -471,7 +535,7 @@ public final class Search {
             CapacityCounts counts = new CapacityCounts(capacitiesWh);
             NetGains.visit(
                     sun,
-                    from,
+                    everyStart,
                     withoutCapacity,
                     busW,
                     kept.needW(),
@@ -485,27 +549,18 @@ public final class Search {
                             screened.hours(),
                             screened.chargeAtStart())));
             for (int i = 0; i < carried.length; i++) {
-                carried[i] = counts.share(capacitiesWh[i], allStarts);
+                carried[i] = counts.share(capacitiesWh[i]);
             }
             return carried;
         }
 
         // --- rounds
 
-        private final Offers.Sieve forWinner = new Sifter((route, cents, shareAtMost) -> shareAtMost >= target);
-        private final Offers.Sieve forLists = new Sifter(this::matters);
-
-        /** Lets through what may still matter, as far as bounds tell. */
-        private final class Sifter implements Offers.Sieve {
-            private final Mattering mattering;
-
-            Sifter(Mattering mattering) {
-                this.mattering = mattering;
-            }
-
+        /** Lets through what may still be of interest, as far as bounds tell. */
+        private final Offers.Sieve sieve = new Offers.Sieve() {
             @Override
             public boolean wantsAny(Strand strand, long leastCents) {
-                if (mattering.matters(strand.bare.route(), leastCents, atMostOfAny(strand))) {
+                if (atMostOfAny(strand) >= ofInterest(strand.bare.route(), leastCents)) {
                     return true;
                 }
                 ruledOutByDemand += offers.left(strand);
@@ -514,39 +569,24 @@ public final class Search {
 
             @Override
             public boolean wants(Strand strand, Shelf.@Nullable Array array, long leastCents) {
-                Route route = strand.bare.route();
-                if (!mattering.matters(route, leastCents, atMost(strand, array))) {
+                double least = ofInterest(strand.bare.route(), leastCents);
+                if (atMost(strand, array) < least) {
                     ruledOutByArray++;
                     return false;
                 }
-                if (!mattering.matters(route, leastCents, atMostOfPair(strand, array))
-                        || !mattersUnwired(strand, array, leastCents)) {
-                    ruledOutBySeries++;
+                if (atMostOfSort(strand, array) < least) {
+                    ruledOutBySort++;
                     return false;
                 }
                 return true;
             }
-
-            /** Before it is wired, when nothing is lost on its leads; first by the darkest weeks alone. */
-            private boolean mattersUnwired(Strand strand, Shelf.@Nullable Array array, long leastCents) {
-                Route route = strand.bare.route();
-                Key key = key(Shelf.assembled(Shelf.with(strand.bare.chosen(), array)));
-                double[] dark = atMostInDark.computeIfAbsent(
-                        key, k -> hourlyPass(darkest, sunOf(k.panel()), k.withoutCapacity(), k.demand()));
-                if (!mattering.matters(route, leastCents, dark[strand.capacity])) {
-                    return false;
-                }
-                double[] ever = atMostByKey.computeIfAbsent(
-                        key, k -> hourlyPass(everyStart, sunOf(k.panel()), k.withoutCapacity(), k.demand()));
-                return mattering.matters(route, leastCents, ever[strand.capacity]);
-            }
-        }
+        };
 
         /**
          * Takes in the next rigs, cheapest first; those of a round need at most so many different series. False where none
          * is left.
          */
-        private boolean round(Offers.Sieve sieve) {
+        private boolean round() {
             List<Priced> taken = new ArrayList<>();
             Map<Key, Series> wanted = new LinkedHashMap<>();
             boolean more = true;
@@ -627,7 +667,7 @@ public final class Search {
 
         /** What the next step of the front must be better than. */
         private double leastOfFront() {
-            return Math.max(Math.nextDown(FRONT_LEAST), bestOfFront());
+            return Math.max(Math.nextDown(leastTold), bestOfFront());
         }
 
         private double bestOfFront() {
@@ -638,14 +678,22 @@ public final class Search {
             return winner == null || cents <= FRONT_TIMES * winner.cents();
         }
 
-        /** Whether a rig with at most this share could still enter any of the lists. */
-        private boolean matters(Route route, long cents, double shareAtMost) {
-            boolean inPlay = winner == null || nearTie(cents);
-            boolean miss = misses.size() < MISSES
-                    || shareAtMost > misses.get(MISSES - 1).share();
-            return (frontIsOpen(cents) && shareAtMost > leastOfFront())
-                    || (inPlay && (shareAtMost >= target || miss))
-                    || (shareAtMost >= target && wantsRoute(route));
+        /** The least share with which a rig of a price could still enter a list. */
+        private double ofInterest(Route route, long cents) {
+            if (seeksWinner) {
+                return target;
+            }
+            double least = frontIsOpen(cents) ? Math.nextUp(leastOfFront()) : 2;
+            if (winner == null || nearTie(cents)) {
+                least = Math.min(least, Math.min(target, leastOfMisses()));
+            }
+            return wantsRoute(route) ? Math.min(least, target) : least;
+        }
+
+        private double leastOfMisses() {
+            return misses.size() < MISSES
+                    ? leastTold
+                    : Math.nextUp(misses.get(MISSES - 1).share());
         }
 
         /** Whether it is still to be told what the cheapest of a way of building is that meets the target. */
@@ -655,7 +703,7 @@ public final class Search {
 
         /** Whether the screening tells the share itself and no bound: a plain store, fed by nothing but the sun. */
         private boolean isExact(Rig rig) {
-            return rig.store() instanceof PlainStore && !outage.isHelped() && kept.isNothing();
+            return rig.store() instanceof PlainStore && !rig.isHelped(outage) && kept.isNothing();
         }
 
         private void take(Priced one) {
@@ -665,8 +713,7 @@ public final class Search {
                 take(Rated.of(one, bound));
                 return;
             }
-            OptionalDouble found =
-                    matters(one.rig().route(), one.cents(), bound) ? walk(one, bound) : OptionalDouble.empty();
+            OptionalDouble found = walk(one, bound);
             if (found.isPresent()) {
                 take(Rated.of(one, found.getAsDouble()));
             }
@@ -715,7 +762,7 @@ public final class Search {
                 progress.found(new Find(Find.Kind.STEP, rated));
             }
             if (rated.share() < target) {
-                if (winner == null || nearTie(rated.cents())) {
+                if ((winner == null || nearTie(rated.cents())) && rated.share() >= leastTold) {
                     miss(rated);
                 }
             } else if (winner != null && winner.number() != rated.number() && !unconfirmed.contains(rated)) {
@@ -778,7 +825,7 @@ public final class Search {
                 if (front.best() >= 1) {
                     break;
                 }
-                if (draft.atMost() <= front.best() || !mayBeBetter(draft, front.best())) {
+                if (draft.atMost() <= front.best() || atMostOfSort(draft.strand(), draft.array()) <= front.best()) {
                     continue;
                 }
                 Priced priced = offers.priced(draft.strand(), draft.array());
@@ -787,17 +834,6 @@ public final class Search {
                 }
             }
             return front.rigs();
-        }
-
-        /** By all that is known before it is wired. */
-        private boolean mayBeBetter(Draft draft, double than) {
-            if (atMostOfPair(draft.strand(), draft.array()) <= than) {
-                return false;
-            }
-            Key key = key(Shelf.assembled(Shelf.with(draft.strand().bare.chosen(), draft.array())));
-            double[] dark = atMostInDark.computeIfAbsent(
-                    key, k -> hourlyPass(darkest, sunOf(k.panel()), k.withoutCapacity(), k.demand()));
-            return dark[draft.strand().capacity] > than;
         }
 
         /** The share where it is above another's; of what is walked, where it is so by a step. */
@@ -809,7 +845,7 @@ public final class Search {
             if (isExact(one.rig())) {
                 return bound > than ? OptionalDouble.of(bound) : OptionalDouble.empty();
             }
-            double least = Math.max(FRONT_LEAST, than + MassFront.STEP);
+            double least = Math.max(MassFront.LEAST_WALKED, than + MassFront.STEP);
             return bound >= least ? judge.walkedShare(one.rig(), least) : OptionalDouble.empty();
         }
 

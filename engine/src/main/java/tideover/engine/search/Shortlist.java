@@ -46,6 +46,7 @@ public record Shortlist(
      * @param priced            that keep every rule and were wired and priced
      * @param ruledOutByDemand  whose store could not do what is wanted under the best array
      * @param ruledOutByArray   whose store and panels could not under the best electronics
+     * @param ruledOutBySort    that could not with all at its best within their sort
      * @param ruledOutBySeries  priced, and ruled out by the bound of their own series
      * @param screened          priced, whose share the screening told itself
      * @param series            different net-gain series behind the screening, the bounds' own included
@@ -60,6 +61,7 @@ public record Shortlist(
             long priced,
             long ruledOutByDemand,
             long ruledOutByArray,
+            long ruledOutBySort,
             long ruledOutBySeries,
             long screened,
             int series,

@@ -9,16 +9,24 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import tideover.engine.load.Coincidence;
 import tideover.engine.load.Load;
+import tideover.engine.load.Supply;
 import tideover.engine.outage.Help;
+import tideover.engine.outage.Outage;
 import tideover.engine.part.Charger;
+import tideover.engine.part.Cord;
 import tideover.engine.part.Panel;
 import tideover.engine.part.SmallPart;
+import tideover.engine.rig.Alone;
 import tideover.engine.rig.Chosen;
+import tideover.engine.rig.FuelUse;
 import tideover.engine.rig.Lifting;
 import tideover.engine.rig.Rig;
 import tideover.engine.rig.Route;
 import tideover.engine.rig.Sockets;
+import tideover.engine.rig.StartChain;
+import tideover.engine.rig.StartEvent;
 import tideover.engine.why.Basis;
 import tideover.engine.why.Finding;
 import tideover.engine.why.Verdict;
@@ -29,12 +37,14 @@ import tideover.engine.why.Verdict;
  */
 public final class Bench {
     private static final double USUAL_AC_V = 120;
+    private static final double USUAL_HERTZ = 60;
     private static final double ROUNDING = 1e-9;
 
     private final Stock stock;
     private final Laying laying;
     private final List<Load> loads;
     private final List<Help.Engine> engines;
+    private final @Nullable Outage outage;
     private final double coldDegC;
     private final Picker picker;
     private final SunPicker sunPicker;
@@ -43,8 +53,22 @@ public final class Bench {
     private List<Chosen> lastElectronics = List.of();
     private List<Run> lastRuns = List.of();
 
-    /** @param coldDegC lowest outdoor temperature that the panels' volts are designed for */
+    /**
+     * @param outage   what is asked: its helpers want cords, and an engine of a rig's own burns fuel in it
+     * @param coldDegC lowest outdoor temperature that the panels' volts are designed for
+     */
+    public Bench(Stock stock, Laying laying, List<Load> loads, Outage outage, double coldDegC) {
+        this(stock, laying, loads, outage.help(), outage, coldDegC);
+    }
+
+    /** Where nobody asks what an engine of a rig's own burns. */
     public Bench(Stock stock, Laying laying, List<Load> loads, List<Help> help, double coldDegC) {
+        this(stock, laying, loads, help, null, coldDegC);
+    }
+
+    private Bench(
+            Stock stock, Laying laying, List<Load> loads, List<Help> help, @Nullable Outage outage, double coldDegC) {
+        this.outage = outage;
         this.stock = stock;
         this.laying = laying;
         this.loads = List.copyOf(loads);
@@ -95,8 +119,25 @@ public final class Bench {
         work.findings.addAll(whole(rig));
         Circuit circuit = new Circuit(work.runs, work.findings, leads(rig, work.runs));
         boolean wheels = Lifting.needsWheels(rig);
-        PartsList list = PartsList.of(circuit, Fixings.of(rig, circuit, loads, !engines.isEmpty(), wheels, stock));
-        return new Build(rig.wired(circuit.leads()), circuit, list, stock.priced());
+        boolean engine = !engines.isEmpty() || rig.engine() != null;
+        PartsList list = PartsList.of(circuit, Fixings.of(rig, circuit, loads, engine, wheels, stock));
+        FuelUse fuel = outage == null ? null : FuelUse.of(rig, outage);
+        return new Build(rig.wired(circuit.leads()), circuit, list, stock.priced(), fuel);
+    }
+
+    /**
+     * What helps without any rig.
+     *
+     * @param missing what belongs to it and is not in the household's list, so not in the price, with how many
+     */
+    public record Bare(Price price, Map<String, Integer> missing) {}
+
+    /** Aids by themselves, with a thermometer for each cold box; where small parts have no prices, without its price. */
+    public Bare withoutRig(List<Chosen> aids) {
+        PartsList list = PartsList.of(Fixings.thermometers(loads, stock));
+        return stock.priced()
+                ? new Bare(Price.withoutRig(aids, list), list.missing())
+                : new Bare(Price.withoutRig(aids, PartsList.NONE), list.missing());
     }
 
     /** Panels make no difference to these, and rigs that differ in panels alone come one after another. */
@@ -185,27 +226,63 @@ public final class Bench {
                 .map(one -> (Charger) one.part())
                 .findFirst()
                 .orElse(null);
-        if (charger != null && !engines.isEmpty()) {
-            double volts = loads.stream()
-                    .filter(load -> load.supply().isAc())
-                    .mapToDouble(load -> load.supply().volts())
-                    .findFirst()
-                    .orElse(USUAL_AC_V);
-            double inW = charger.maxOutputA() * rig.busV() / charger.efficiency();
-            double amps = Math.min(inW, engines.get(0).watts()) / volts;
-            Run run = new Run(Run.Kind.ENGINE, "", 1, laying.engineM(), volts, volts, new Amps(amps, amps, 0, 0));
-            String plug = acPlug();
-            work.take(run, List.of(run, plug), gone -> cordPicker.pick(run, plug, gone));
+        Rig.MainsCharge charge = rig.mainsCharge();
+        if (charge != null && rig.engine() != null) {
+            engineCord(charge, rig.engine().ratedW(), fedBy(charger), work);
+        } else if (Alone.is(rig)) {
+            houseCord(rig, work);
+        } else if (charge != null && charger != null && charge.fromMains() && !engines.isEmpty()) {
+            engineCord(charge, engines.get(0).watts(), fedBy(charger), work);
         }
     }
 
-    /** Plug of the household's mains; where no load tells, whatever a cord has. */
-    private String acPlug() {
+    /** From an engine without a battery to the house, for all that can run together and the hardest start among it. */
+    private void houseCord(Rig rig, Work work) {
+        List<Load> fed = Sockets.of(rig, loads).plugged().stream()
+                .filter(plugged -> plugged.throughInverter(rig))
+                .map(Sockets.Plugged::load)
+                .toList();
+        if (fed.isEmpty()) {
+            return;
+        }
+        Supply mains = fed.get(0).supply();
+        double lastingA = Coincidence.peakW(fed, Load::runningVa) / mains.volts();
+        double momentA = StartChain.events(rig, fed).stream()
+                        .mapToDouble(StartEvent::surgeVa)
+                        .max()
+                        .orElse(0)
+                / mains.volts();
+        Run run = new Run(
+                Run.Kind.ENGINE,
+                "",
+                1,
+                laying.engineM(),
+                mains.volts(),
+                mains.volts(),
+                new Amps(lastingA, lastingA, momentA, 0));
+        work.take(run, List.of(run, mains.plug()), gone -> cordPicker.pick(run, mains.plug(), gone));
+    }
+
+    private void engineCord(Rig.MainsCharge charge, double engineW, Supply fedBy, Work work) {
+        double volts = fedBy.volts();
+        double amps = Math.min(charge.drawnW(), engineW) / volts;
+        Run run = new Run(Run.Kind.ENGINE, "", 1, laying.engineM(), volts, volts, new Amps(amps, amps, 0, 0));
+        String plug = fedBy.plug();
+        work.take(run, List.of(run, plug), gone -> cordPicker.pick(run, plug, gone));
+    }
+
+    /** What the charger is plugged into: as its maker tells, else the household's mains. */
+    private Supply fedBy(@Nullable Charger charger) {
+        return charger != null && charger.fedBy() != null ? charger.fedBy() : mains();
+    }
+
+    /** As the first load that takes them; where no load tells, whatever a cord has. */
+    private Supply mains() {
         return loads.stream()
-                .filter(load -> load.supply().isAc())
-                .map(load -> load.supply().plug())
+                .map(Load::supply)
+                .filter(Supply::isAc)
                 .findFirst()
-                .orElse("");
+                .orElse(Supply.ac(USUAL_AC_V, USUAL_HERTZ, Cord.ANY_PLUG));
     }
 
     private List<Finding> whole(Rig rig) {

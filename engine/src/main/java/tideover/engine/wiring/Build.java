@@ -2,6 +2,8 @@ package tideover.engine.wiring;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
+import tideover.engine.rig.FuelUse;
 import tideover.engine.rig.Rig;
 import tideover.engine.why.Basis;
 import tideover.engine.why.Finding;
@@ -12,8 +14,29 @@ import tideover.engine.why.Verdict;
  *
  * @param rig     with the resistance of its cables
  * @param counted whether small parts and tools have prices of their own; else an allowance stands for them
+ * @param fuel    what its own engine burns in one outage; null without one
  */
-public record Build(Rig rig, Circuit circuit, PartsList partsList, boolean counted) {
+public record Build(
+        Rig rig,
+        Circuit circuit,
+        PartsList partsList,
+        boolean counted,
+        @Nullable FuelUse fuel) {
+    /** Of what burns none. */
+    public Build(Rig rig, Circuit circuit, PartsList partsList, boolean counted) {
+        this(rig, circuit, partsList, counted, null);
+    }
+
+    /** Price of that fuel, whole cents. */
+    public long fuelCents() {
+        return fuel == null ? 0 : fuel.cents();
+    }
+
+    /** The same with what an engine burns that feeds its loads itself. */
+    public Build with(FuelUse burnt) {
+        return new Build(rig, circuit, partsList, counted, burnt);
+    }
+
     /** What the rules of wiring say: of the whole, then run by run. */
     public List<Finding> findings() {
         List<Finding> all = new ArrayList<>(circuit.findings());

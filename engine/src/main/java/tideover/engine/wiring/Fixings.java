@@ -47,6 +47,20 @@ final class Fixings {
         return fixings.from(stock);
     }
 
+    /** A thermometer for each cold box, where there is no rig. */
+    static Needs thermometers(List<Load> loads, Stock stock) {
+        Fixings fixings = new Fixings();
+        fixings.countThermometers(loads);
+        return fixings.from(stock);
+    }
+
+    private void countThermometers(List<Load> loads) {
+        int colds = (int) loads.stream().filter(ColdLoad.class::isInstance).count();
+        if (colds > 0) {
+            uses.put(Fitting.Use.THERMOMETER, colds);
+        }
+    }
+
     private void count(Rig rig, Circuit circuit, List<Load> loads, boolean engine, boolean wheels) {
         if (rig.route() != Route.READY_BOX) {
             bench(rig, circuit);
@@ -58,10 +72,7 @@ final class Fixings {
         if (wheels) {
             uses.put(Fitting.Use.HAND_TRUCK, 1);
         }
-        int colds = (int) loads.stream().filter(ColdLoad.class::isInstance).count();
-        if (colds > 0) {
-            uses.put(Fitting.Use.THERMOMETER, colds);
-        }
+        countThermometers(loads);
         if (engine) {
             uses.put(Fitting.Use.CARBON_MONOXIDE_ALARM, 1);
         }

@@ -97,7 +97,9 @@ public record OneLine(List<Node> nodes, List<Edge> edges) {
                         rig.panelCount() + " x " + rig.panel().listing().name() + inRow);
             }
             if (circuit.of(Run.Kind.ENGINE) != null) {
-                node(ENGINE, Kind.ENGINE, "engine, outdoors");
+                String name =
+                        rig.engine() == null ? "engine" : rig.engine().listing().name();
+                node(ENGINE, Kind.ENGINE, name + ", outdoors");
             }
             for (Chosen chosen : rig.chosen()) {
                 part(chosen.part());
@@ -153,7 +155,7 @@ public record OneLine(List<Node> nodes, List<Edge> edges) {
                     case CHARGER -> edges.add(new Edge(source, "charger", wired));
                     case SOCKETS -> edges.add(new Edge(source, "sockets", wired));
                     case PANELS -> edges.add(new Edge(PANELS, controllerNode(), wired));
-                    case ENGINE -> edges.add(new Edge(ENGINE, "charger", wired));
+                    case ENGINE -> edges.add(new Edge(ENGINE, nodes.containsKey("charger") ? "charger" : "box", wired));
                     case CORD -> {} // drawn with its load
                 }
             }

@@ -17,6 +17,8 @@ import tideover.engine.part.Tool;
  * @param missing what is needed and not in the household's list, by what it is for
  */
 public record PartsList(List<Line> lines, Map<String, Integer> missing) {
+    static final PartsList NONE = new PartsList(List.of(), Map.of());
+
     /** So that a rounding error does not buy another metre. */
     private static final double ROUNDING = 1e-9;
 
@@ -65,6 +67,11 @@ public record PartsList(List<Line> lines, Map<String, Integer> missing) {
         });
         lines.addAll(fixings.lines());
         return new PartsList(lines, fixings.missing());
+    }
+
+    /** Without a circuit. */
+    static PartsList of(Fixings.Needs fixings) {
+        return new PartsList(fixings.lines(), fixings.missing());
     }
 
     /** One fuse is kept beside those of each kind that are used, where one can be had. Common practice, no source. */

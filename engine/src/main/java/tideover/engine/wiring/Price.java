@@ -9,7 +9,7 @@ import tideover.engine.rig.Sockets;
 /**
  * What a rig costs, in whole cents.
  *
- * @param partsCents      the main parts at their listed prices
+ * @param partsCents      the main parts at their listed prices, with the fuel that an engine among them burns in one outage
  * @param smallPartsCents wire, fuses and all that belongs to them: counted, or the household's allowance for this way of building
  * @param toolsCents      what is bought once and left over; 0 where an allowance stands for small parts and tools together
  * @param hardWiredCents  the allowance for joining the hard-wired loads that this rig serves
@@ -17,7 +17,7 @@ import tideover.engine.rig.Sockets;
 public record Price(long partsCents, long smallPartsCents, long toolsCents, long hardWiredCents) {
     public static Price of(Build build, List<Load> loads, Allowances allowances) {
         Rig rig = build.rig();
-        long parts = 0;
+        long parts = build.fuelCents();
         for (Chosen chosen : rig.chosen()) {
             parts += chosen.part().listing().costCents(chosen.count());
         }
@@ -29,6 +29,15 @@ public record Price(long partsCents, long smallPartsCents, long toolsCents, long
                         build.partsList().toolsCents(),
                         joining)
                 : new Price(parts, allowed(rig, allowances), 0, joining);
+    }
+
+    /** Aids by themselves, with what belongs to them. */
+    static Price withoutRig(List<Chosen> aids, PartsList list) {
+        long parts = 0;
+        for (Chosen chosen : aids) {
+            parts += chosen.part().listing().costCents(chosen.count());
+        }
+        return new Price(parts, list.smallPartsCents(), list.toolsCents(), 0);
     }
 
     private static long allowed(Rig rig, Allowances allowances) {

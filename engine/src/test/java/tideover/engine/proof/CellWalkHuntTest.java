@@ -34,6 +34,12 @@ class CellWalkHuntTest {
 
     @ParameterizedTest
     @MethodSource("seeds")
+    void energyClosesWithAnEngineOfItsOwn(long seed) {
+        properties.energyClosesWithAnEngineOfItsOwn(seed);
+    }
+
+    @ParameterizedTest
+    @MethodSource("seeds")
     void agreesWithTheDumbWalkerInSecondsSteps(long seed) {
         properties.agreesWithTheDumbWalkerInSecondsSteps(seed);
     }

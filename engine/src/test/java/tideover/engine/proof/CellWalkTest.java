@@ -10,9 +10,13 @@ import java.util.Set;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import tideover.engine.Invented;
+import tideover.engine.load.DayWindow;
 import tideover.engine.load.Load;
+import tideover.engine.outage.Help;
 import tideover.engine.outage.Outage;
+import tideover.engine.outage.Tending;
 import tideover.engine.part.Charger;
+import tideover.engine.part.Engine;
 import tideover.engine.part.RatedStore;
 import tideover.engine.quantity.Series;
 import tideover.engine.quantity.Workers;
@@ -123,6 +127,47 @@ class CellWalkTest {
             assertThat(TraceChecker.faults(trace, rig))
                     .as("seed %d, start %d, %s", seed, start, outage)
                     .isEmpty();
+        }
+    }
+
+    /** The same with an engine of the rig's own; in the asked hours it does what a borrowed one alike would do. */
+    @ParameterizedTest
+    @ValueSource(longs = {131, 132, 133, 134, 135, 136, 137, 138})
+    void energyClosesWithAnEngineOfItsOwn(long seed) {
+        Invented invented = new Invented(seed);
+        Weather weather = invented.weather(1);
+        Rig bare = charged(
+                invented.chance(0.3)
+                        ? invented.rig()
+                        : invented.ratedRig(invented.between(30, 200), 2, invented.between(4, 30)));
+        Engine engine = invented.engine("E", 20_000);
+        List<Chosen> chosen = new ArrayList<>(bare.chosen());
+        chosen.add(new Chosen(engine, 1));
+        Rig own = Objects.requireNonNull(Assembly.of(chosen).rig());
+        List<Load> loads = invented.loads(true, true);
+        double from = invented.whole(0, 20);
+        List<DayWindow> hours = List.of(new DayWindow(from, from + invented.between(0.5, 3)));
+        Outage asked = invented.outage(1);
+        Outage tended = asked.with(new Tending(hours, 20));
+        Outage borrowed = new Outage(
+                asked.months(),
+                asked.hours(),
+                asked.targetShare(),
+                asked.chargeAtStart(),
+                asked.panelsOutAfterHours(),
+                asked.keepBack(),
+                null,
+                List.of(new Help.Engine(hours, engine.ratedW())));
+        Prover prover = prover(weather, 4);
+        for (int i = 0; i < 40; i++) {
+            int start = invented.whole(0, weather.hours() - 1);
+            Trace trace = prover.trace(own, loads, tended, start);
+            assertThat(TraceChecker.faults(trace, own))
+                    .as("seed %d, start %d, %s", seed, start, tended)
+                    .isEmpty();
+            assertThat(trace.steps())
+                    .as("seed %d, start %d, %s", seed, start, tended)
+                    .isEqualTo(prover.trace(bare, loads, borrowed, start).steps());
         }
     }
 
