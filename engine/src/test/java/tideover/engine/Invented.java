@@ -148,7 +148,8 @@ public final class Invented {
         return loads;
     }
 
-    private Load keptLoad(String name) {
+    /** One that switches itself, of any kind. */
+    public Load keptLoad(String name) {
         Supply supply = chance(0.7) ? MAINS : SOCKET;
         RoomKind room = RoomKind.values()[whole(0, 2)];
         return switch (whole(0, 4)) {

@@ -66,6 +66,12 @@ final class ProveCommand implements Callable<Integer> {
             description = "Also write the answer as one self-contained HTML page.")
     private @Nullable Path report;
 
+    @Option(
+            names = "--chosen",
+            paramLabel = "FILE",
+            description = "Also write what the rig is made of as CSV, which is a parts file too (docs/parts-file.md).")
+    private @Nullable Path chosen;
+
     @Option(names = "--trace", paramLabel = "FILE", description = "Also write every step of one outage as CSV.")
     private @Nullable Path traceFile;
 
@@ -86,11 +92,13 @@ final class ProveCommand implements Callable<Integer> {
         Output.check(
                 List.of(plan, Path.of(rigName)),
                 new Output.Asked("--report", report),
+                new Output.Asked("--chosen", chosen),
                 new Output.Asked("--trace", traceFile));
         if (outage != null && traceFile == null) {
             throw new ParameterException(spec.commandLine(), "--outage goes with --trace FILE, which takes its steps.");
         }
-        Question question = PlanFile.read(plan, StationTable.load());
+        PlanFile.Plan read = PlanFile.open(plan, StationTable.load());
+        Question question = read.question();
         int startHour = startHour(question.weather(), options);
         Answer answer;
         try (ProgressLine line = ask.progress(question);
@@ -102,6 +110,7 @@ final class ProveCommand implements Callable<Integer> {
                 Output.write(traceFile, writer -> TraceCsv.write(trace, writer));
             }
         }
+        ChosenOutput.write(spec, chosen, answer, read);
         return SizeCommand.print(spec, answer, ask, report);
     }
 

@@ -43,23 +43,34 @@ final class SizeCommand implements Callable<Integer> {
             description = "Also list the rigs than which none is both lighter and better; takes a search of its own.")
     private boolean byMass;
 
+    @Option(
+            names = "--chosen",
+            paramLabel = "FILE",
+            description = "Also write what the rig is made of as CSV, which is a parts file too (docs/parts-file.md).")
+    private @Nullable Path chosen;
+
     @Mixin
     private AskOptions ask = new AskOptions();
 
     @Override
     public Integer call() {
         Options options = ask.options().withByMass(byMass);
-        Output.check(List.of(plan), new Output.Asked("--report", report));
-        return answer(spec, PlanFile.read(plan, StationTable.load()), options, ask, report);
+        Output.check(List.of(plan), new Output.Asked("--report", report), new Output.Asked("--chosen", chosen));
+        PlanFile.Plan read = PlanFile.open(plan, StationTable.load());
+        Answer answer = solved(read.question(), options, ask);
+        ChosenOutput.write(spec, chosen, answer, read);
+        return print(spec, answer, ask, report);
     }
 
     static int answer(CommandSpec spec, Question question, Options options, AskOptions ask, @Nullable Path report) {
-        Answer answer;
+        return print(spec, solved(question, options, ask), ask, report);
+    }
+
+    private static Answer solved(Question question, Options options, AskOptions ask) {
         try (ProgressLine line = ask.progress(question);
                 Watch watch = ask.watch(line, question, options)) {
-            answer = Advisor.size(question, options, watch);
+            return Advisor.size(question, options, watch);
         }
-        return print(spec, answer, ask, report);
     }
 
     static int print(CommandSpec spec, Answer answer, AskOptions ask, @Nullable Path report) {

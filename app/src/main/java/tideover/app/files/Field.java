@@ -66,6 +66,11 @@ final class Field {
         return node != null && !isNothing(node);
     }
 
+    /** Nothing stands here for a reason that was told already. */
+    boolean isExcused() {
+        return excused;
+    }
+
     boolean isText() {
         return node instanceof ScalarNode;
     }
@@ -83,16 +88,29 @@ final class Field {
      * offers the nearest; a key that stands twice is one that names both lines.
      */
     Field keys(String... known) {
+        return keys(
+                List.of(known),
+                "a block of keys: " + String.join(", ", known),
+                "one of the keys " + String.join(", ", known));
+    }
+
+    /**
+     * The same of too many keys to list.
+     *
+     * @param right      the known keys
+     * @param blockWords what is expected where there is no block
+     * @param otherwise  what is expected where a key is like none of them
+     */
+    Field keys(List<String> right, String blockWords, String otherwise) {
         if (!isPresent()) {
-            tellMissing("a block of keys: " + String.join(", ", known));
+            tellMissing(blockWords);
             return this;
         }
         if (!(node instanceof MappingNode block)) {
-            problem(found(), "a block of keys: " + String.join(", ", known), "");
-            misspelt.addAll(List.of(known));
+            problem(found(), blockWords, "");
+            misspelt.addAll(right);
             return this;
         }
-        List<String> right = List.of(known);
         List<String> absent = new ArrayList<>(right);
         for (NodeTuple pair : block.getValue()) {
             if (pair.getKeyNode() instanceof ScalarNode keyNode) {
@@ -109,7 +127,7 @@ final class Field {
             String keyPath = path.isEmpty() ? key : path + "." + key;
             Field earlier = children.get(key);
             if (!right.contains(key)) {
-                tellUnknown(keyLine, key, right, absent);
+                tellUnknown(keyLine, key, right, absent, otherwise);
             } else if (earlier != null) {
                 reading.problem(
                         file + ":" + keyLine + " " + keyPath,
@@ -127,13 +145,13 @@ final class Field {
     }
 
     /** A key that is missing is meant sooner than one that stands there already. */
-    private void tellUnknown(int keyLine, String key, List<String> right, List<String> absent) {
+    private void tellUnknown(int keyLine, String key, List<String> right, List<String> absent, String otherwise) {
         Optional<String> nearest = Nearest.to(key, absent).or(() -> Nearest.to(key, right));
         nearest.ifPresent(misspelt::add);
         reading.problem(
                 file + ":" + keyLine + (path.isEmpty() ? "" : " " + path),
                 "the key " + Reading.quoted(key),
-                nearest.map(word -> "the key \"" + word + "\"").orElse("one of the keys " + String.join(", ", right)),
+                nearest.map(word -> "the key \"" + word + "\"").orElse(otherwise),
                 nearest.isPresent() ? "Write " + nearest.get() + ":" : "");
     }
 

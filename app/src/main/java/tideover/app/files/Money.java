@@ -62,7 +62,12 @@ record Money(long cents, String currency) {
 
     /** Such as "249.50 USD". */
     String words() {
-        return BigDecimal.valueOf(cents, 2).toPlainString() + " " + currency;
+        return plain() + " " + currency;
+    }
+
+    /** Such as "249.50". */
+    String plain() {
+        return BigDecimal.valueOf(cents, 2).toPlainString();
     }
 
     private static Outcome cents(String amount, String currency) {

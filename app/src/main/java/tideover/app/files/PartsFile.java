@@ -60,7 +60,8 @@ public final class PartsFile {
                     COLUMNS,
                     LISTING_COLUMNS,
                     Range.from(0, 10_000).likely(0.05, 100)),
-            PartsFile::part);
+            PartsFile::part,
+            Part::listing);
 
     private PartsFile() {}
 
@@ -74,6 +75,11 @@ public final class PartsFile {
         List<Part> parts = TABLE.read(reading, Beside.folder(folderOf(file)), name, name, null, new HashMap<>());
         reading.throwIfWrong();
         return new Content(parts, parts.get(0).listing().currency(), reading.cautions());
+    }
+
+    /** Every column a file may have, in the order of the docs. */
+    public static List<String> columnNames() {
+        return COLUMNS;
     }
 
     static String fileName(Path file) {
@@ -186,6 +192,7 @@ public final class PartsFile {
     private static List<String> columns() {
         List<String> all = new ArrayList<>(LISTING_COLUMNS);
         all.add("at_hand");
+        all.addAll(SellingColumns.ALL);
         all.addAll(StoreColumns.PLAIN);
         all.addAll(StoreColumns.SHARED);
         all.addAll(RatedColumns.ALL);
@@ -199,7 +206,8 @@ public final class PartsFile {
         all.addAll(EngineColumns.OWN);
         all.addAll(PanelColumns.ALL);
         all.addAll(AidColumns.ALL);
-        all.addAll(List.of("outlets", "remark"));
+        all.add("outlets");
+        all.addAll(PartsTable.PASSED_OVER);
         return List.copyOf(all);
     }
 }

@@ -81,28 +81,11 @@ final class PartsHeader {
 
     Row row(Reading reading, String file, CsvRecord record) {
         Map<String, String> cells = new LinkedHashMap<>();
-        for (int i = 0; i < columnAt.size(); i++) {
+        for (int i = 0; i < Math.min(columnAt.size(), record.getFieldCount()); i++) {
             if (!columnAt.get(i).isEmpty()) {
                 cells.put(columnAt.get(i), Quantities.tidy(record.getField(i)));
             }
         }
         return new Row(reading, file, record.getStartingLineNumber(), cells, missing);
-    }
-
-    void checkId(Reading reading, String file, CsvRecord record, Map<String, String> sourceById) {
-        int at = columnAt.indexOf("id");
-        if (at < 0 || at >= record.getFieldCount() || record.getField(at).isBlank()) {
-            return;
-        }
-        String id = Quantities.tidy(record.getField(at));
-        String source = file + ":" + record.getStartingLineNumber();
-        String earlier = sourceById.putIfAbsent(id, source);
-        if (earlier != null) {
-            reading.problem(
-                    source + " id",
-                    Reading.quoted(id) + " a second time",
-                    "an id of its own for each part",
-                    "The first stands at " + earlier + ".");
-        }
     }
 }

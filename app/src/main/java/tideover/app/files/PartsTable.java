@@ -1,30 +1,31 @@
 package tideover.app.files;
 
-import de.siegmar.fastcsv.reader.CommentStrategy;
-import de.siegmar.fastcsv.reader.CsvParseException;
-import de.siegmar.fastcsv.reader.CsvReader;
-import de.siegmar.fastcsv.reader.CsvRecord;
-import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.part.Condition;
 import tideover.engine.part.Listing;
+import tideover.engine.part.Selling;
+import tideover.engine.why.Basis;
 
 /**
- * A table of comma-separated values with a header, one thing that may be bought a row: what the file of parts and that of
- * small parts share.
+ * Things that may be bought, one a row or one an item of a list: what the file of parts and that of small parts share.
  *
  * @param <P> what a row becomes
  */
 final class PartsTable<P> {
     private static final int MOST_PARTS = 2000;
+    private static final int LONGEST_FILE_NAME = 400;
     private static final int MOST_AT_HAND = 1000;
+
+    /** Columns for people, and those that {@code --chosen} writes. */
+    static final List<String> PASSED_OVER = List.of("needed", "bought", "paid", "remark");
 
     /**
      * What such a file may hold.
@@ -50,10 +51,72 @@ final class PartsTable<P> {
 
     private final Form form;
     private final KindReader<P> kinds;
+    private final Function<P, Listing> listings;
 
-    PartsTable(Form form, KindReader<P> kinds) {
+    PartsTable(Form form, KindReader<P> kinds, Function<P, Listing> listings) {
         this.form = form;
         this.kinds = kinds;
+        this.listings = listings;
+    }
+
+    /** Takes the rows of a file, one after the other. */
+    interface Taker {
+        /**
+         * @param whole false where cells are missing or too many, which is told
+         * @return whether to go on
+         */
+        boolean take(Row row, boolean whole);
+    }
+
+    /**
+     * Reads the files that a plan names, one upon the other: a part whose id stands in an earlier file too takes that one's
+     * place, wholly, and a note says so.
+     *
+     * @param files         fields that name a file each
+     * @param plansCurrency the plan's own, or null where unknown
+     * @param taken         where each id of the plan's other parts stands; these files' are added
+     */
+    List<P> read(
+            Reading reading,
+            Beside beside,
+            List<Field> files,
+            @Nullable String plansCurrency,
+            Map<String, String> taken) {
+        Map<String, P> byId = new LinkedHashMap<>();
+        Map<String, String> sourceById = new HashMap<>();
+        Map<String, Field> fieldByName = new HashMap<>();
+        String currency = plansCurrency;
+        for (Field file : files) {
+            String name = file.text("the name of " + form.words(), LONGEST_FILE_NAME);
+            if (name.isEmpty()) {
+                continue;
+            }
+            Field earlier = fieldByName.putIfAbsent(name, file);
+            if (earlier != null) {
+                file.problem(
+                        Reading.quoted(name) + " a second time",
+                        "each file once",
+                        "The first stands in line " + earlier.line() + ".");
+                continue;
+            }
+            Map<String, String> own = new HashMap<>(taken);
+            List<String> replaced = new ArrayList<>();
+            for (P part : read(reading, beside, name, file.where(), currency, own)) {
+                Listing listing = listings.apply(part);
+                P before = byId.put(listing.id(), part);
+                if (before != null) {
+                    replaced.add(
+                            listing.id() + " (" + listings.apply(before).source() + " by " + listing.source() + ")");
+                }
+                currency = currency == null ? listing.currency() : currency;
+            }
+            if (!replaced.isEmpty()) {
+                reading.note("Parts replaced by a later file", String.join(", ", replaced), Basis.YOURS, file.source());
+            }
+            sourceById.putAll(own);
+        }
+        taken.putAll(sourceById);
+        return List.copyOf(byId.values());
     }
 
     /**
@@ -78,81 +141,68 @@ final class PartsTable<P> {
             Reading reading, String text, String name, @Nullable String plansCurrency, Map<String, String> sourceById) {
         List<P> parts = new ArrayList<>();
         Prices prices = new Prices(plansCurrency);
-        PartsHeader header = null;
         int before = reading.flaws();
-        try (CsvReader<CsvRecord> records = CsvReader.builder()
-                .commentStrategy(CommentStrategy.SKIP)
-                .allowUnclosedQuote(false)
-                .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
-                .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
-                .trimWhitespacesAroundQuotes(true)
-                .ofCsvRecord(text)) {
-            for (CsvRecord row : records) {
-                if (row.getFields().stream().allMatch(String::isBlank)) {
-                    continue;
-                }
-                if (header == null) {
-                    header = PartsHeader.read(reading, name, row, form);
-                    if (header == null) {
-                        return List.of();
-                    }
-                    continue;
-                }
-                if (parts.size() == MOST_PARTS) {
-                    reading.problem(name, "more than " + MOST_PARTS + " parts", "at most " + MOST_PARTS, "");
-                    break;
-                }
-                P part = part(reading, name, header, row, prices);
-                if (part != null) {
-                    parts.add(part);
-                }
-                header.checkId(reading, name, row, sourceById);
+        Taker taker = (row, whole) -> {
+            if (parts.size() == MOST_PARTS) {
+                reading.problem(name, "more than " + MOST_PARTS + " parts", "at most " + MOST_PARTS, "");
+                return false;
             }
-        } catch (CsvParseException e) {
-            reading.problem(
-                    name,
-                    "cells that cannot be told apart (" + reason(e) + ")",
-                    "comma-separated values",
-                    "Look for a quote (\") that is opened and not closed.");
+            P part = whole ? part(reading, row, prices) : null;
+            if (part != null) {
+                parts.add(part);
+            }
+            checkId(row, sourceById);
+            return true;
+        };
+        boolean readable = isYaml(name)
+                ? PartsInYaml.read(reading, name, text, form, taker)
+                : PartsInCsv.read(reading, name, text, form, taker);
+        if (!readable) {
             return List.of();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e); // a text in memory has no such fault
         }
         prices.tell(reading);
-        if (header == null || (parts.isEmpty() && reading.flaws() == before)) {
-            reading.problem(name, "no part", "a header and at least one part", "");
+        if (parts.isEmpty() && reading.flaws() == before) {
+            reading.problem(
+                    name,
+                    "no part",
+                    isYaml(name) ? "a list of at least one part" : "a header and at least one part",
+                    "");
         }
         return parts;
     }
 
-    /** The parser's own words, which tell the line. */
-    private static String reason(CsvParseException e) {
-        Throwable cause = e.getCause();
-        String words = cause == null || cause.getMessage() == null ? e.getMessage() : cause.getMessage();
-        return words == null ? "no reason given" : words.replaceAll("[\\p{Cntrl}]", " ");
+    private static boolean isYaml(String name) {
+        String lower = name.toLowerCase(Locale.ROOT);
+        return lower.endsWith(".yaml") || lower.endsWith(".yml");
     }
 
-    private @Nullable P part(Reading reading, String file, PartsHeader header, CsvRecord record, Prices prices) {
-        int before = reading.flaws();
-        String source = file + ":" + record.getStartingLineNumber();
-        if (record.getFieldCount() != header.width()) {
-            reading.problem(
-                    source,
-                    "a row of " + record.getFieldCount() + " cells",
-                    header.width() + " cells, as the header has",
-                    "A text with a comma inside needs quotes around it.");
-            return null;
+    private static void checkId(Row row, Map<String, String> sourceById) {
+        String id = row.cell("id");
+        String earlier = id.isEmpty() ? null : sourceById.putIfAbsent(id, row.source());
+        if (earlier != null) {
+            row.problem(
+                    "id",
+                    Reading.quoted(id) + " a second time",
+                    "an id of its own for each part",
+                    "The first stands at " + earlier + ".");
         }
-        Row row = header.row(reading, file, record);
+    }
+
+    private @Nullable P part(Reading reading, Row row, Prices prices) {
+        int before = reading.flaws();
         String kind = row.choice("kind", "the kind of part", form.kinds());
         Listing listing = listing(row, prices);
-        row.cell("remark");
+        PASSED_OVER.forEach(row::cell);
         if (kind == null) {
             return null;
         }
         P part = kinds.read(row, kind, listing == null ? placeholder() : listing);
         row.tellUnused(kind);
-        return reading.flaws() == before ? part : null;
+        if (part != null && listing != null && reading.flaws() == before) {
+            reading.typed(listing.id(), row.typed());
+            return part;
+        }
+        return null;
     }
 
     /** Stands in for a listing that is wrong, so that the row's other cells are looked at too. */
@@ -174,16 +224,18 @@ final class PartsTable<P> {
                 ? row.number("mass_kg", "the mass", "kg", form.massKg())
                 : 0;
         int atHand = atHand(row, condition);
+        Selling selling = SellingColumns.read(row, condition, price);
         if (id.isEmpty()
                 || name.isEmpty()
                 || condition == null
                 || price == null
                 || pricedOn == null
+                || selling == null
                 || Double.isNaN(massKg)) {
             return null;
         }
         return new Listing(
-                id, name, price.cents(), price.currency(), pricedOn, condition, atHand, massKg, row.source());
+                id, name, price.cents(), price.currency(), pricedOn, condition, atHand, massKg, row.source(), selling);
     }
 
     /** How many can be had: of what is new as many as wanted, of anything else one, unless the row says otherwise. */

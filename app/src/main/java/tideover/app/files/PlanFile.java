@@ -39,8 +39,8 @@ public final class PlanFile {
     static final String DEFAULT = "default of the program";
 
     private static final int LONGEST_ABOUT = 4000;
-    private static final int LONGEST_FILE_NAME = 400;
     private static final String MOST_JUGS = "most jugs";
+    private static final int MOST_FILES = 20;
 
     /** A steeper panel gives more of the low winter sun and sheds more snow. Common practice, no source. */
     private static final double STEEPER_THAN_LATITUDE_DEG = 15;
@@ -60,14 +60,27 @@ public final class PlanFile {
         this.stations = stations;
     }
 
+    /**
+     * A plan with what was typed of its parts.
+     *
+     * @param typedById of each part, by its id: the filled cells by their column
+     */
+    public record Plan(Question question, Map<String, Map<String, String>> typedById) {}
+
     /** Reads a plan from disk; the files it names are looked for from its own folder on. */
     public static Question read(Path plan, Stations stations) {
+        return open(plan, stations).question();
+    }
+
+    /** The same, with what was typed of the parts. */
+    public static Plan open(Path plan, Stations stations) {
         Reading reading = new Reading();
         String name = PartsFile.fileName(plan);
         Beside beside = Beside.folder(PartsFile.folderOf(plan));
         String text = FileText.read(reading, beside, name, plan.toString(), "a plan");
         reading.throwIfWrong();
-        return read(reading, name, String.valueOf(text), beside, stations);
+        Question question = read(reading, name, String.valueOf(text), beside, stations);
+        return new Plan(question, reading.typedById());
     }
 
     /**
@@ -150,6 +163,7 @@ public final class PlanFile {
         Tending tending = new TendingReader(reading).read(root.child("look at"), parts);
         String currency = currency(money, parts);
         List<SmallPart> smallParts = smallParts(smallFile, currency, sourceById);
+        money.terms().checkSellers(parts, smallParts);
         Laying laying = new WiringReader(reading, root.child("wiring")).read(nameFields.keySet());
         LoadReader.checkPlugs(reading, loads, parts);
         LoadReader.checkStorms(reading, loads, outage);
@@ -182,6 +196,7 @@ public final class PlanFile {
                 money.budgetCents(),
                 currency,
                 money.allowances(),
+                money.terms().terms(),
                 grammar,
                 parts,
                 smallParts,
@@ -396,12 +411,13 @@ public final class PlanFile {
             PartsTable<P> table,
             @Nullable String currency,
             Map<String, String> sourceById) {
-        String file = field.text(expected, LONGEST_FILE_NAME);
-        if (file.isEmpty()) {
+        List<Field> files = field.items(expected);
+        if (files.size() > MOST_FILES) {
+            field.problem(files.size() + " files", "at most " + MOST_FILES, "");
             return List.of();
         }
-        List<P> parts = table.read(reading, beside, file, field.where(), currency, sourceById);
-        field.note(noteName, Basis.YOURS);
+        List<P> parts = table.read(reading, beside, files, currency, sourceById);
+        files.forEach(file -> file.note(noteName, Basis.YOURS));
         return parts;
     }
 
@@ -428,6 +444,7 @@ public final class PlanFile {
         private @Nullable String currency;
         private OptionalLong budgetCents = OptionalLong.empty();
         private final @Nullable Allowances allowances;
+        private final TermsReader terms;
 
         /**
          * @param smallFile the file of small parts; where it is there no allowance stands for them, and money need not be spoken of
@@ -437,7 +454,7 @@ public final class PlanFile {
             this.reading = reading;
             boolean priced = smallFile.isPresent();
             if (block.isPresent() || !priced || hardWired) {
-                block.keys("at most", "small parts", "hard-wired loads");
+                block.keys("at most", "small parts", "hard-wired loads", "tax", "shipping");
             }
             Field atMost = block.child("at most");
             if (atMost.isPresent()) {
@@ -458,6 +475,8 @@ public final class PlanFile {
                 joiningCents = joining == null ? 0 : joining.cents();
             }
             allowances = beside == null ? null : beside.withHardWired(joiningCents);
+            terms = new TermsReader(reading, this::read);
+            terms.read(block.child("tax"), block.child("shipping"));
         }
 
         private static @Nullable Allowances noneBeside(Field small, Field smallFile) {
@@ -511,6 +530,10 @@ public final class PlanFile {
 
         OptionalLong budgetCents() {
             return budgetCents;
+        }
+
+        TermsReader terms() {
+            return terms;
         }
 
         @Nullable

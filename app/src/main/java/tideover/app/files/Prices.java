@@ -18,7 +18,10 @@ final class Prices {
 
     @Nullable
     Money read(Row row, @Nullable Condition condition) {
-        String letters = row.text("currency", "the currency in three letters, such as USD", 20);
+        Money whole = written(row);
+        String letters = whole != null && !row.has("currency")
+                ? whole.currency()
+                : row.text("currency", "the currency in three letters, such as USD", 20);
         if (!letters.isEmpty() && !Money.isCurrency(letters)) {
             row.problem("currency", Reading.quoted(letters), "a currency in three letters, such as USD", "");
             letters = "";
@@ -36,7 +39,7 @@ final class Prices {
             row.tellEmpty("price", "the price, such as 249.50");
             return null;
         }
-        Money.Outcome outcome = Money.amount(typed, letters);
+        Money.Outcome outcome = whole == null ? Money.amount(typed, letters) : Money.read(typed);
         Money price = outcome.money();
         if (price == null) {
             row.problem("price", Reading.quoted(typed), outcome.expected(), outcome.suggestion());
@@ -49,7 +52,16 @@ final class Prices {
         } else if (price.cents() > 2_000_000) {
             row.caution("price", price.words() + " is taken, but is unlikely for one part.");
         }
+        if (whole != null && !letters.isEmpty() && !letters.equals(whole.currency())) {
+            row.problem("price", Reading.quoted(typed), "the currency of its own part, " + letters, "");
+            return null;
+        }
         return letters.isEmpty() ? null : price;
+    }
+
+    /** A price with its currency, as a list of keys may have it; null where it has none. */
+    private static @Nullable Money written(Row row) {
+        return row.isOfKeys() ? Money.read(row.cell("price")).money() : null;
     }
 
     void tell(Reading reading) {

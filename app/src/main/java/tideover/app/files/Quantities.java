@@ -159,6 +159,27 @@ final class Quantities {
         return wrong(expected, number ? "Write the number alone, " + match.group(1) + "." : "");
     }
 
+    /** A number by itself in the unit that is meant, or with that unit or another of its measure behind it. */
+    static Outcome maybeWithUnit(String typed, String expected, String unit) {
+        Outcome bare = bareNumber(typed, expected);
+        Matcher match = NUMBER_THEN_UNIT.matcher(tidy(typed));
+        if (!bare.wrong() || !match.matches()) {
+            return bare;
+        }
+        if (match.group(2).equals(unit) && match.group(1).length() <= MOST_DIGITS) {
+            return new Outcome(Double.parseDouble(match.group(1)), tidy(typed), null, "");
+        }
+        for (Measure measure : Measure.values()) {
+            if (measure.unit().equals(unit)) {
+                Outcome outcome = read(typed, measure);
+                if (!outcome.wrong()) {
+                    return outcome;
+                }
+            }
+        }
+        return bare;
+    }
+
     /** A value in one of the measure's units, in the engine's unit. */
     static double inEngineUnit(double value, String unit, Measure measure) {
         String target = measure.unit();

@@ -1,7 +1,9 @@
 package tideover.app.files;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.why.Basis;
 import tideover.engine.why.InputProblems;
@@ -24,6 +26,7 @@ final class Reading {
     private final List<String> cautions = new ArrayList<>();
     private final List<Spread> spreads = new ArrayList<>();
     private final List<Worth> worths = new ArrayList<>();
+    private final Map<String, Map<String, String>> typedById = new HashMap<>();
     private int problemCount;
     private int silentFlaws;
 
@@ -44,6 +47,7 @@ final class Reading {
         part.cautions.forEach(this::caution);
         spreads.addAll(part.spreads);
         worths.addAll(part.worths);
+        typedById.putAll(part.typedById);
     }
 
     void problem(String where, String found, String expected, String suggestion) {
@@ -61,6 +65,15 @@ final class Reading {
         if (cautions.size() < MOST_PROBLEMS) {
             cautions.add(sentence);
         }
+    }
+
+    /** Keeps what was typed of a part, by column; of parts with the same id the last. */
+    void typed(String id, Map<String, String> cells) {
+        typedById.put(id, cells);
+    }
+
+    Map<String, Map<String, String>> typedById() {
+        return Map.copyOf(typedById);
     }
 
     void spread(Spread spread) {

@@ -1,8 +1,11 @@
 package tideover.app.files;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -13,15 +16,19 @@ import org.jspecify.annotations.Nullable;
 import tideover.engine.why.Stated;
 
 /**
- * One row of a parts file, read cell by cell under the names of its columns. Like {@link Field}: what is wrong is told
+ * One row of a parts file, or one part of such a list in YAML, read cell by cell under the names of its columns. Like {@link Field}: what is wrong is told
  * to the {@link Reading}, and a stand-in is given.
  */
 final class Row {
+    /** Finer than any figure on a label, and free of what turning units leaves behind. */
+    private static final MathContext SETTLED = new MathContext(9);
+
     private final Reading reading;
     private final String file;
     private final long line;
     private final Map<String, String> cells;
     private final Set<String> excused;
+    private final @Nullable Map<String, Integer> lines;
     private final Set<String> asked = new HashSet<>();
 
     /**
@@ -29,11 +36,61 @@ final class Row {
      * @param excused columns that the file lacks and that were told with its header
      */
     Row(Reading reading, String file, long line, Map<String, String> cells, Set<String> excused) {
+        this(reading, file, line, cells, excused, null);
+    }
+
+    private Row(
+            Reading reading,
+            String file,
+            long line,
+            Map<String, String> cells,
+            Set<String> excused,
+            @Nullable Map<String, Integer> lines) {
         this.reading = reading;
         this.file = file;
         this.line = line;
         this.cells = cells;
         this.excused = excused;
+        this.lines = lines;
+    }
+
+    /**
+     * A part as keys with their values, where a figure may carry its unit.
+     *
+     * @param excused keys that are told of already
+     * @param lines   where each key stands
+     */
+    static Row ofKeys(
+            Reading reading,
+            String file,
+            long line,
+            Map<String, String> cells,
+            Set<String> excused,
+            Map<String, Integer> lines) {
+        return new Row(reading, file, line, cells, excused, lines);
+    }
+
+    /** Whether it is written as keys, not as a row of cells. */
+    boolean isOfKeys() {
+        return lines != null;
+    }
+
+    /** Puts what a key says into the form that a cell of a table has; a cell has it already. */
+    void settle(String column, String cell) {
+        if (lines != null) {
+            cells.put(column, cell);
+        }
+    }
+
+    /** What was typed, by column, without empty cells; figures with a unit in the form of a table. */
+    Map<String, String> typed() {
+        Map<String, String> typed = new LinkedHashMap<>();
+        cells.forEach((column, text) -> {
+            if (!text.isEmpty()) {
+                typed.put(column, text);
+            }
+        });
+        return typed;
     }
 
     Reading reading() {
@@ -51,7 +108,8 @@ final class Row {
     }
 
     String where(String column) {
-        return source() + " " + column;
+        long at = lines == null ? line : lines.getOrDefault(column, (int) line);
+        return file + ":" + at + " " + column;
     }
 
     boolean has(String column) {
@@ -93,12 +151,18 @@ final class Row {
             tellEmpty(column, what + ", " + range.words(unit));
             return Double.NaN;
         }
-        Quantities.Outcome outcome = Quantities.bareNumber(text, what);
+        Quantities.Outcome outcome =
+                lines == null ? Quantities.bareNumber(text, what) : Quantities.maybeWithUnit(text, what, unit);
         if (outcome.wrong()) {
             problem(column, Reading.quoted(text), what + ", " + range.words(unit), outcome.suggestion());
             return Double.NaN;
         }
         double value = outcome.value();
+        if (lines != null) {
+            settle(
+                    column,
+                    new BigDecimal(value).round(SETTLED).stripTrailingZeros().toPlainString());
+        }
         if (!range.holds(value)) {
             boolean share = unit.equals("%") && value > 0 && value <= 1;
             boolean sign = range.most() <= 0 && range.holds(-value);
@@ -213,7 +277,7 @@ final class Row {
         if (excused.contains(column)) {
             reading.silentFlaw();
         } else {
-            problem(column, "an empty cell", expected, "");
+            problem(column, lines == null ? "an empty cell" : "no \"" + column + ":\"", expected, "");
         }
     }
 
@@ -224,7 +288,9 @@ final class Row {
                 problem(
                         column,
                         Reading.quoted(text),
-                        "an empty cell: this column is not for a part of kind " + kind,
+                        lines == null
+                                ? "an empty cell: this column is not for a part of kind " + kind
+                                : "no such key: it is not for a part of kind " + kind,
                         "");
             }
         });

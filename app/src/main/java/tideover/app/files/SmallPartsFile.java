@@ -68,7 +68,8 @@ final class SmallPartsFile {
                             .filter(column -> !column.equals("mass_kg"))
                             .toList(),
                     Range.from(0, 10_000).likely(0, 100)),
-            SmallPartsFile::part);
+            SmallPartsFile::part,
+            SmallPart::listing);
 
     private SmallPartsFile() {}
 
@@ -277,8 +278,9 @@ final class SmallPartsFile {
 
     private static List<String> columns() {
         List<String> all = new ArrayList<>(PartsFile.LISTING_COLUMNS);
+        all.add("at_hand");
+        all.addAll(SellingColumns.ALL);
         Stream.of(
-                        "at_hand",
                         "size",
                         "metal",
                         "insulation_c",
@@ -294,9 +296,9 @@ final class SmallPartsFile {
                         "plug",
                         "volts",
                         "use",
-                        "job",
-                        "remark")
+                        "job")
                 .forEach(all::add);
+        all.addAll(PartsTable.PASSED_OVER);
         return List.copyOf(all);
     }
 }

@@ -138,7 +138,7 @@ public final class JsonAnswer {
             part.put("kind", chosen.part().kind());
             part.put("name", chosen.part().listing().name());
             part.put("count", chosen.count());
-            part.put("price_each_cents", chosen.part().listing().priceCents());
+            JsonWiring.bought(part, chosen.part().listing(), chosen.count());
             part.put("priced_on", chosen.part().listing().pricedOn().toString());
         }
         ObjectNode price = node.putObject("price");

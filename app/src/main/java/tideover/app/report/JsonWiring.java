@@ -5,6 +5,7 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.load.Load;
 import tideover.engine.part.Cable;
+import tideover.engine.part.Listing;
 import tideover.engine.part.SmallPart;
 import tideover.engine.search.OfRoute;
 import tideover.engine.search.Rated;
@@ -47,6 +48,27 @@ final class JsonWiring {
             node.put("small_parts_allowance_cents", price.smallPartsCents());
         }
         node.put("hard_wired_loads_allowance_cents", price.hardWiredCents());
+        if (price.taxCents() > 0) {
+            node.put("tax_cents", price.taxCents());
+        }
+        if (price.shippingCents() > 0) {
+            node.put("shipping_cents", price.shippingCents());
+        }
+    }
+
+    /** What each costs, and of whom and how many where that is worth telling. */
+    static void bought(ObjectNode node, Listing listing, int count) {
+        int bought = listing.boughtFor(count);
+        if (bought != count) {
+            node.put("bought_count", bought);
+        }
+        node.put("price_each_cents", listing.eachCents(bought));
+        if (!listing.selling().seller().isEmpty()) {
+            node.put("seller", listing.selling().seller());
+        }
+        if (!listing.selling().readAt().isEmpty()) {
+            node.put("price_read_at", listing.selling().readAt());
+        }
     }
 
     static void put(ObjectNode rig, Build build, List<Load> loads) {
@@ -156,7 +178,7 @@ final class JsonWiring {
         if (counted) {
             node.put("owned", line.owned());
             node.put("bought_packs", line.bought());
-            node.put("price_each_cents", line.part().listing().priceCents());
+            bought(node, line.part().listing(), line.bought());
             node.put("price_cents", line.cents());
             node.put("priced_on", line.part().listing().pricedOn().toString());
         }

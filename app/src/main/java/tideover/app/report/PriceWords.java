@@ -4,10 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import tideover.engine.answer.ProvenRig;
+import tideover.engine.part.Listing;
+import tideover.engine.rig.Chosen;
 import tideover.engine.wiring.Price;
 
 /** What a rig's price is made of beside its main parts. */
 final class PriceWords {
+    private static final String LISTED = "each is listed below";
+
     private PriceWords() {}
 
     /**
@@ -15,7 +19,12 @@ final class PriceWords {
      *
      * @param from where it is from
      */
-    record Line(String what, long cents, String from) {}
+    record Line(String what, long cents, String from) {
+        /** Whether what it sums up is listed piece by piece. */
+        boolean isOfList() {
+            return from.equals(LISTED);
+        }
+    }
 
     /** An engine's fuel; small parts and tools, or the allowance that stands for both; hard-wired loads where there are any. */
     static List<Line> besideMainParts(ProvenRig rig) {
@@ -25,14 +34,20 @@ final class PriceWords {
             lines.add(new Line("fuel of one outage", rig.build().fuelCents(), "burnt at most"));
         }
         if (rig.build().counted()) {
-            lines.add(new Line("small parts", price.smallPartsCents(), "each is listed below"));
-            lines.add(new Line("tools", price.toolsCents(), "each is listed below"));
+            lines.add(new Line("small parts", price.smallPartsCents(), LISTED));
+            lines.add(new Line("tools", price.toolsCents(), LISTED));
         } else {
             lines.add(new Line("small parts", price.smallPartsCents(), "allowance of the plan"));
         }
         if (price.hardWiredCents() > 0) {
             lines.add(new Line(
                     "hard-wired loads: listed inlet, electrician", price.hardWiredCents(), "allowance of the plan"));
+        }
+        if (price.taxCents() > 0) {
+            lines.add(new Line("sales tax", price.taxCents(), "on prices, not on shipping or allowances"));
+        }
+        if (price.shippingCents() > 0) {
+            lines.add(new Line("shipping", price.shippingCents(), "by the piece and by the order"));
         }
         return lines;
     }
@@ -46,9 +61,28 @@ final class PriceWords {
         words += rig.build().counted()
                 ? bare(price.smallPartsCents()) + " small parts, " + bare(price.toolsCents()) + " tools"
                 : bare(price.smallPartsCents()) + " allowed for small parts and tools";
-        return price.hardWiredCents() > 0
-                ? words + ", " + bare(price.hardWiredCents()) + " allowed for joining hard-wired loads."
-                : words + ".";
+        if (price.hardWiredCents() > 0) {
+            words += ", " + bare(price.hardWiredCents()) + " allowed for joining hard-wired loads";
+        }
+        if (price.taxCents() > 0) {
+            words += ", " + bare(price.taxCents()) + " sales tax";
+        }
+        if (price.shippingCents() > 0) {
+            words += ", " + bare(price.shippingCents()) + " shipping";
+        }
+        return words + ".";
+    }
+
+    /** Such as " (9 needed, 10 bought)"; empty where as many are bought as needed. */
+    static String boughtMore(Chosen chosen) {
+        int bought = chosen.part().listing().boughtFor(chosen.count());
+        return bought == chosen.count() ? "" : " (" + chosen.count() + " needed, " + bought + " bought)";
+    }
+
+    /** Such as "2026-02-03, invented price list". */
+    static String readWhen(Listing listing) {
+        String where = listing.selling().readAt();
+        return listing.pricedOn() + (where.isEmpty() ? "" : ", " + where);
     }
 
     /** Whole cents as "412.00", where the currency is told beside it. */

@@ -208,8 +208,9 @@ final class ProvenSection {
             table.row(
                     String.valueOf(chosen.count()),
                     listing.name() + " (" + listing.id() + ", "
-                            + listing.condition().name().toLowerCase(Locale.ROOT) + ")",
-                    Words.money(chosen.count() * listing.priceCents(), currency),
+                            + listing.condition().name().toLowerCase(Locale.ROOT) + ")"
+                            + PriceWords.boughtMore(chosen),
+                    Words.money(listing.goodsCents(chosen.count()), currency),
                     listing.pricedOn().toString(),
                     String.format(Locale.ROOT, "%.1f kg", chosen.count() * listing.massKg()));
         }

@@ -29,6 +29,10 @@ final class RouteTable {
         if (joined) {
             table.figures("joining, allowed");
         }
+        boolean beyond = byRoute.stream().anyMatch(RouteTable::hasBeyond);
+        if (beyond) {
+            table.figures("tax, shipping");
+        }
         table.figures("in all").figures("of\u00a0100").words("rig");
         for (Route route : Route.values()) {
             OfRoute way = byRoute.stream()
@@ -37,21 +41,25 @@ final class RouteTable {
                     .orElse(null);
             if (way == null) {
                 List<String> none = new ArrayList<>(List.of(route.words(), ""));
-                for (int i = 0; i < (counted ? 3 : 2) + (joined ? 1 : 0); i++) {
+                for (int i = 0; i < (counted ? 3 : 2) + (joined ? 1 : 0) + (beyond ? 1 : 0); i++) {
                     none.add("");
                 }
                 none.addAll(List.of("", "", "none was found that keeps the rules and the budget and meets the target"));
                 table.row(none.toArray(new String[0]));
                 continue;
             }
-            List<String> cells = cells(way.rated(), counted, joined);
+            List<String> cells = cells(way.rated(), counted, joined, beyond);
             cells.add(way.rated().rig().words() + (way.meets() ? "" : "; nearest found, misses the target"));
             table.row(cells.toArray(new String[0]));
         }
         return table.done();
     }
 
-    private static List<String> cells(Rated one, boolean counted, boolean joined) {
+    private static boolean hasBeyond(OfRoute way) {
+        return way.rated().price().taxCents() + way.rated().price().shippingCents() > 0;
+    }
+
+    private static List<String> cells(Rated one, boolean counted, boolean joined, boolean beyond) {
         List<String> cells = new ArrayList<>(List.of(
                 one.rig().route().words(),
                 String.valueOf(one.number()),
@@ -62,6 +70,9 @@ final class RouteTable {
         }
         if (joined) {
             cells.add(PriceWords.bare(one.price().hardWiredCents()));
+        }
+        if (beyond) {
+            cells.add(PriceWords.bare(one.price().taxCents() + one.price().shippingCents()));
         }
         cells.add(PriceWords.bare(one.price().totalCents()));
         cells.add(Words.percent(one.share()));

@@ -42,7 +42,7 @@ final class SmallPartsTable {
                                 + line.part().listing().id() + ")",
                         line.owned()
                                 ? ""
-                                : PriceWords.bare(line.part().listing().priceCents()),
+                                : PriceWords.bare(line.part().listing().eachCents(line.bought())),
                         line.owned() ? YOURS : PriceWords.bare(line.cents()));
             }
         }
@@ -53,9 +53,14 @@ final class SmallPartsTable {
         Table.Builder table =
                 Table.titled("Small parts by standard sizes").figures("needed").words("what");
         for (PartsList.Line line : list.lines()) {
-            table.row(needed(line), line.part().listing().name() + size(line.part()));
+            table.row(needed(line), standardName(line));
         }
         return table.done();
+    }
+
+    /** Of what has no maker and no price. */
+    static String standardName(PartsList.Line line) {
+        return line.part().listing().name() + size(line.part());
     }
 
     /** Of a fuse without a maker's name the amps tell which. */

@@ -205,9 +205,9 @@ public final class TextAnswer {
                     : ", " + listing.condition().name().toLowerCase(Locale.ROOT);
             table.row(
                     String.valueOf(chosen.count()),
-                    listing.name(),
-                    Words.money(chosen.count() * listing.priceCents(), question.currency()),
-                    listing.id() + ", price of " + listing.pricedOn() + condition);
+                    listing.name() + PriceWords.boughtMore(chosen),
+                    Words.money(listing.goodsCents(chosen.count()), question.currency()),
+                    listing.id() + ", price of " + PriceWords.readWhen(listing) + condition);
         }
         for (PriceWords.Line sum : PriceWords.besideMainParts(rig)) {
             table.row("", sum.what(), Words.money(sum.cents(), question.currency()), sum.from());

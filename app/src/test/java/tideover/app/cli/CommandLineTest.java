@@ -36,6 +36,7 @@ class CommandLineTest {
             "pieces",
             "needed_pieces",
             "bought_packs",
+            "bought_count",
             "outages",
             "carried",
             "walked",

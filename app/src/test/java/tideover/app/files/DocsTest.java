@@ -57,6 +57,16 @@ class DocsTest {
         assertThat(snippets).hasSize(9).filteredOn(DocsTest::isOfSmallParts).hasSize(1);
     }
 
+    @Test
+    void theListOfPartsReads() throws IOException {
+        String snippet = blocks("parts-file.md", "yaml").get(0);
+        String plan = Sample.PLAN.replace("parts: parts.csv", "parts: [parts.csv, own.yaml]");
+        Map<String, String> files = Map.of("parts.csv", Sample.PARTS, "own.yaml", snippet);
+        assertThat(PlanFile.read("plan.yaml", plan, Beside.texts(files), ExampleTest.STATIONS)
+                        .parts())
+                .hasSize(5);
+    }
+
     private static boolean isOfSmallParts(String snippet) {
         return snippet.lines().findFirst().orElseThrow().contains(",size,");
     }
@@ -131,6 +141,7 @@ class DocsTest {
                 kept(Kept.HOME, "home: {zzzzzz: 1}", Kept.BOILER),
                 kept(Kept.ABOVE, "need: {zzzzzz: 1}", Kept.BOILER),
                 Sample.PLAN.replace("money:\n", "money:\n  zzzzzz: 1\n"),
+                Sample.PLAN.replace("money:\n", "money:\n  shipping: [{zzzzzz: 1}]\n"),
                 Sample.PLAN.replace("small parts: {", "small parts: {zzzzzz: 1, "),
                 Sample.PLAN.replace("look at:\n", "look at:\n  zzzzzz: 1\n"),
                 Sample.PLAN + "wiring: {zzzzzz: 1}\n");

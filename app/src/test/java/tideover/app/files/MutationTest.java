@@ -131,6 +131,75 @@ class MutationTest {
         assertThat(refused).isBetween(ROUNDS / 4, ROUNDS - 1);
     }
 
+    /** Also with tax, shipping and two files in the plan. */
+    @Test
+    void aDamagedListOfPartsGivesProblemsOrParts() throws IOException {
+        String list = """
+                - kind: panel
+                  id: own-60
+                  name: Invented panel
+                  price: 74.50 USD
+                  priced_on: 2026-02-11
+                  condition: new
+                  mass_kg: 13 lb
+                  panel_w: 0.1 kW
+                  open_circuit_v: 22.4
+                  power_pct_per_k: -0.36 %/K
+                  voltage_pct_per_k: -0.28
+                  noct_c: 45
+                  seller: Tarnwhistle
+                  source: a list
+                  prices: [from 2 at 70.00, from 4 at 65.25 USD]
+                  shipping_each: 4.00
+                  taxed: no
+                - kind: sockets
+                  id: own-board
+                  name: Invented board
+                  price: 19
+                  currency: USD
+                  priced_on: 2026-02-11
+                  condition: new
+                  mass_kg: 300 g
+                  outlets:
+                    - 2x 12 V DC car socket 120 W
+                    - 2x 5 V DC USB-A 24 W 90 %
+                """;
+        String plan = Sample.PLAN
+                .replace("parts: parts.csv", "parts: [parts.csv, own.yaml]")
+                .replace(
+                        "money:\n",
+                        "money:\n  tax: 8.875 %\n  shipping:\n"
+                                + "    - {seller: Tarnwhistle, each order: 9.00 USD, free from: 75 USD}\n");
+        byte[] parts = Sample.PARTS.getBytes(StandardCharsets.UTF_8);
+        Random random = new Random(SEED + 8);
+        int refused = 0;
+        for (int round = 0; round < ROUNDS; round++) {
+            boolean inPlan = round % 4 == 0;
+            byte[] own = list.getBytes(StandardCharsets.UTF_8);
+            byte[] plans = plan.getBytes(StandardCharsets.UTF_8);
+            refused += read(
+                    round,
+                    inPlan ? damaged(plans, random) : plans,
+                    name -> new ByteArrayInputStream(ownOr(name, parts, inPlan ? own : damaged(own, random))));
+        }
+        assertThat(read(
+                        -1,
+                        plan.getBytes(StandardCharsets.UTF_8),
+                        name -> new ByteArrayInputStream(ownOr(name, parts, list.getBytes(StandardCharsets.UTF_8)))))
+                .isZero();
+        assertThat(refused).isBetween(ROUNDS / 4, ROUNDS - 1);
+    }
+
+    private static byte[] ownOr(String name, byte[] parts, byte[] own) throws NoSuchFileException {
+        if (name.equals("own.yaml")) {
+            return own;
+        }
+        if (name.equals("parts.csv")) {
+            return parts;
+        }
+        throw new NoSuchFileException(name);
+    }
+
     @Test
     void aDamagedPlanWithWiringGivesProblemsOrAQuestion() throws IOException {
         byte[] plan = withSmallParts();
@@ -217,6 +286,10 @@ class MutationTest {
             }
             return new ByteArrayInputStream(name.equals(SmallSample.NAME) ? small : parts);
         };
+        return read(round, plan, beside);
+    }
+
+    private static int read(int round, byte[] plan, Beside beside) {
         try {
             Question question = new BytesPlan(plan, beside).read();
             assertThat(question.parts()).isNotEmpty();

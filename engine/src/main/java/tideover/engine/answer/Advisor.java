@@ -214,6 +214,7 @@ public final class Advisor {
                 site(question),
                 bench(question),
                 question.allowances(),
+                question.terms(),
                 question.budgetCents());
     }
 
@@ -225,6 +226,7 @@ public final class Advisor {
                 site(question),
                 bench(question),
                 question.allowances(),
+                question.terms(),
                 question.budgetCents(),
                 workers);
     }
@@ -407,7 +409,7 @@ public final class Advisor {
         return new ProvenRig(
                 rig,
                 build,
-                Price.of(build, question.loads(), question.allowances()),
+                Price.of(build, question.loads(), question.allowances(), question.terms()),
                 findings,
                 proof,
                 confirmed,
@@ -453,7 +455,7 @@ public final class Advisor {
                 meets,
                 question.weather().words(),
                 cautions,
-                Notes.of(question, options, sky.weather(), sky.plane()),
+                Notes.of(question, options, sky.weather(), sky.plane(), rig),
                 ways);
     }
 

@@ -220,7 +220,7 @@ final class Besides {
     /** Cheapest first; ties by mass, then id. */
     private List<Tried> changed(Rated from, boolean dearer) {
         List<Changes.Change> changes = Changes.of(from.rig().chosen(), question.parts(), question.rigs());
-        Pricing pricing = new Pricing(question.loads(), site, bench, question.allowances());
+        Pricing pricing = new Pricing(question.loads(), site, bench, question.allowances(), question.terms());
         List<Tried> tried = new ArrayList<>();
         for (Changes.Change change : changes) {
             Priced one = pricing.of(change.chosen());

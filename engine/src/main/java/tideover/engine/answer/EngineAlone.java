@@ -142,7 +142,7 @@ public record EngineAlone(List<Way> ways, int looked, Map<String, Integer> refus
             // leave.
             double share = Math.max(0, walks.share(build.rig()) + lasting - 1);
             boolean meets = lasting == 1 && share >= outage.targetShare() && walks.holds(build.rig());
-            Price price = Price.of(build, question.loads(), question.allowances());
+            Price price = Price.of(build, question.loads(), question.allowances(), question.terms());
             ways.add(new Way(
                     engine.vehicle() ? Way.Kind.VEHICLE : Way.Kind.ENGINE_ALONE,
                     rig.chosen(),

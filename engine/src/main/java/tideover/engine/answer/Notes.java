@@ -5,8 +5,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+import tideover.engine.part.Listing;
 import tideover.engine.proof.PlaneWeather;
 import tideover.engine.quantity.PlainNumber;
+import tideover.engine.rig.Chosen;
 import tideover.engine.site.Room;
 import tideover.engine.site.RoomKind;
 import tideover.engine.site.Weather;
@@ -17,7 +20,8 @@ import tideover.engine.why.MarginNote;
 final class Notes {
     private Notes() {}
 
-    static List<MarginNote> of(Question question, Options options, Weather weather, PlaneWeather plane) {
+    static List<MarginNote> of(
+            Question question, Options options, Weather weather, PlaneWeather plane, @Nullable ProvenRig rig) {
         List<MarginNote> notes = new ArrayList<>(question.notes());
         notes.add(new MarginNote(
                 "weather",
@@ -40,6 +44,31 @@ final class Notes {
                 Basis.COMMON_PRACTICE,
                 question.snow() ? "snow rule of the models page" : "snow is taken to be swept or absent"));
         rooms(question, weather, notes);
+        notes.addAll(prices(rig, question.currency()));
+        return notes;
+    }
+
+    /** Where the prices of a rig's main parts were read, as far as that is told; none without a rig. */
+    private static List<MarginNote> prices(@Nullable ProvenRig rig, String currency) {
+        List<MarginNote> notes = new ArrayList<>();
+        for (Chosen chosen : rig == null ? List.<Chosen>of() : rig.rig().chosen()) {
+            Listing listing = chosen.part().listing();
+            String readAt = listing.selling().readAt();
+            if (!readAt.isEmpty()) {
+                String seller = listing.selling().seller();
+                notes.add(new MarginNote(
+                        "price of " + listing.name(),
+                        String.format(
+                                Locale.ROOT,
+                                "%d.%02d %s on %s",
+                                listing.priceCents() / 100,
+                                listing.priceCents() % 100,
+                                currency,
+                                listing.pricedOn()),
+                        Basis.YOURS,
+                        readAt + (seller.isEmpty() ? "" : ", sold by " + seller) + " (" + listing.source() + ")"));
+            }
+        }
         return notes;
     }
 

@@ -18,6 +18,7 @@ import tideover.engine.sun.PanelMount;
 import tideover.engine.why.MarginNote;
 import tideover.engine.wiring.Allowances;
 import tideover.engine.wiring.Laying;
+import tideover.engine.wiring.Terms;
 
 /**
  * One household's question, read and checked.
@@ -29,6 +30,7 @@ import tideover.engine.wiring.Laying;
  * @param batteryRoom where the store stands
  * @param sleptIn     whether somebody sleeps in that room
  * @param currency    of every price, three letters
+ * @param terms       tax and shipping beside those prices
  * @param parts       all that may be bought, ids unique
  * @param smallParts what joins them and the tools for it, ids unique and none of {@code parts}; empty where the plan names no file
  *                    of them, and then {@code allowances} stand for them
@@ -52,6 +54,7 @@ public record Question(
         OptionalLong budgetCents,
         String currency,
         Allowances allowances,
+        Terms terms,
         Grammar grammar,
         List<Part> parts,
         List<SmallPart> smallParts,
@@ -66,6 +69,54 @@ public record Question(
         doubts = List.copyOf(doubts);
         notes = List.copyOf(notes);
         cautions = List.copyOf(cautions);
+    }
+
+    /** Where the prices are final. */
+    public Question(
+            String title,
+            String about,
+            Place place,
+            WeatherSource weather,
+            double lowestDegC,
+            PanelMount mount,
+            boolean snow,
+            RoomKind batteryRoom,
+            boolean sleptIn,
+            List<Load> loads,
+            Outage outage,
+            OptionalLong budgetCents,
+            String currency,
+            Allowances allowances,
+            Grammar grammar,
+            List<Part> parts,
+            List<SmallPart> smallParts,
+            Laying laying,
+            List<Doubt> doubts,
+            List<MarginNote> notes,
+            List<String> cautions) {
+        this(
+                title,
+                about,
+                place,
+                weather,
+                lowestDegC,
+                mount,
+                snow,
+                batteryRoom,
+                sleptIn,
+                loads,
+                outage,
+                budgetCents,
+                currency,
+                allowances,
+                Terms.NONE,
+                grammar,
+                parts,
+                smallParts,
+                laying,
+                doubts,
+                notes,
+                cautions);
     }
 
     /** Whether somebody's health hangs on a load. */

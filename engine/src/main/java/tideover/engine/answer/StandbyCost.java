@@ -16,7 +16,7 @@ import tideover.engine.rig.Rig;
  * <p>Not told for batteries known by their label alone, whose chemistry nobody knows, for those inside a ready-made box,
  * whose price is not known by itself, nor for those that cost nothing.
  *
- * @param priceCents          of all batteries
+ * @param priceCents          of all batteries, without tax and shipping
  * @param meanDegC            temperature of their room, mean of the weather years
  * @param kwhPerCycle         what they give from full down to their depth, at nominal volts, by what the label is worth
  * @param standbyYears        charged and hardly used
@@ -41,7 +41,7 @@ public record StandbyCost(
         boolean allNew = true;
         for (Chosen chosen : rig.chosen()) {
             if (chosen.part() instanceof Battery battery) {
-                priceCents += chosen.count() * battery.listing().priceCents();
+                priceCents += battery.listing().goodsCents(chosen.count());
                 allNew &= battery.listing().condition() == Condition.NEW;
             }
         }

@@ -93,7 +93,7 @@ final class WithoutPower {
     }
 
     private Price price(List<Chosen> set) {
-        return bench.withoutRig(set).price();
+        return bench.withoutRig(set, question.terms()).price();
     }
 
     private double share(List<Chosen> set) {

@@ -553,8 +553,12 @@ final class CellWalk implements Walk {
                 span = Math.min(span, Math.max(INSTANT_H, (keepWh - all) / keptW));
             }
             double first = after(firstWh, all, -keptW, span);
-            if (first > rig.firstWh && !full) {
-                span = Math.min(span, rig.wells.hoursToEmpty(rig.firstWh - firstWh, boundFullWh - boundWh, keptW));
+            if (first > rig.firstWh) {
+                // One that is full gives the second well what it cannot yet get, and is full again before the span
+                // ends.
+                double missingWh = Math.max(tinyWh, rig.firstWh - firstWh);
+                double untilFull = rig.wells.hoursToEmpty(missingWh, Math.max(0, boundFullWh - boundWh), keptW);
+                span = Math.min(span, Math.max(INSTANT_H, untilFull));
             }
             firstWh = Math.min(first, rig.firstWh);
             boundWh = all + keptW * span - firstWh;

@@ -80,9 +80,10 @@ final class GridLife {
             }
             keeper.pass(span, true);
             left -= span;
-        }
-        if (keeper.uneasy()) {
-            tape.uneasy(step);
+            // Between two switchings within the step as well, or what is there and back again would go unseen.
+            if (keeper.uneasy()) {
+                tape.uneasy(step);
+            }
         }
     }
 

@@ -13,6 +13,7 @@ import tideover.engine.quantity.Workers;
 import tideover.engine.rig.Site;
 import tideover.engine.wiring.Allowances;
 import tideover.engine.wiring.Bench;
+import tideover.engine.wiring.Terms;
 
 /**
  * Every rig of a shelf that keeps every rule, all of them judged and priced: for small shelves. {@link Search} asks for no more than
@@ -46,9 +47,10 @@ public record Candidates(
             Site site,
             Bench bench,
             Allowances allowances,
+            Terms terms,
             OptionalLong budgetCents) {
         Shelf shelf = Shelf.of(parts, grammar, loads);
-        Offers offers = Offers.of(shelf, loads, site, bench, allowances, budgetCents, Workers.of(1));
+        Offers offers = Offers.of(shelf, loads, site, bench, allowances, terms, budgetCents, Workers.of(1));
         List<Priced> kept = new ArrayList<>();
         for (@Nullable Priced one = offers.next(Offers.ALL); one != null; one = offers.next(Offers.ALL)) {
             kept.add(one);

@@ -33,6 +33,7 @@ import tideover.engine.wiring.Allowances;
 import tideover.engine.wiring.Bench;
 import tideover.engine.wiring.Build;
 import tideover.engine.wiring.Price;
+import tideover.engine.wiring.Terms;
 
 /**
  * The rigs of a shelf that keep every rule, in the order of their final price; ties by mass, then id. A rig is judged, wired and
@@ -66,6 +67,7 @@ public final class Offers {
     private final Site site;
     private final Bench bench;
     private final Allowances allowances;
+    private final Terms terms;
     private final long mostCents;
     private final List<Strand> all = new ArrayList<>();
     private final PriorityQueue<Strand> strands =
@@ -82,12 +84,19 @@ public final class Offers {
     private long priced;
 
     private Offers(
-            Shelf shelf, List<Load> loads, Site site, Bench bench, Allowances allowances, OptionalLong budgetCents) {
+            Shelf shelf,
+            List<Load> loads,
+            Site site,
+            Bench bench,
+            Allowances allowances,
+            Terms terms,
+            OptionalLong budgetCents) {
         this.shelf = shelf;
         this.loads = loads;
         this.site = site;
         this.bench = bench;
         this.allowances = allowances;
+        this.terms = terms;
         this.mostCents = budgetCents.orElse(Long.MAX_VALUE);
     }
 
@@ -119,9 +128,10 @@ public final class Offers {
             Site site,
             Bench bench,
             Allowances allowances,
+            Terms terms,
             OptionalLong budgetCents,
             Workers workers) {
-        Offers offers = new Offers(shelf, loads, site, bench, allowances, budgetCents);
+        Offers offers = new Offers(shelf, loads, site, bench, allowances, terms, budgetCents);
         offers.lay(workers);
         return offers;
     }
@@ -393,8 +403,8 @@ public final class Offers {
             reject(failed, strand.rigs());
             return false;
         }
-        Price price = Price.of(build, loads, allowances);
-        strand.cents += price.totalCents() - price.partsCents();
+        Price price = Price.of(build, loads, allowances, terms);
+        strand.cents += price.besidePartsCents();
         return true;
     }
 
@@ -417,7 +427,7 @@ public final class Offers {
             reject(failed, 1);
             return null;
         }
-        Price price = Price.of(build, loads, allowances);
+        Price price = Price.of(build, loads, allowances, terms);
         long leastCents = strand.cents + (array == null ? 0 : array.cents());
         if (price.totalCents() < leastCents) {
             throw new IllegalStateException(rig.id() + " costs less than its bound");

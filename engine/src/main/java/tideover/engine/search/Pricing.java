@@ -14,6 +14,7 @@ import tideover.engine.wiring.Allowances;
 import tideover.engine.wiring.Bench;
 import tideover.engine.wiring.Build;
 import tideover.engine.wiring.Price;
+import tideover.engine.wiring.Terms;
 
 /** Makes one rig of parts by itself: put together, put before every rule, wired and priced. Not for several threads at once. */
 public final class Pricing {
@@ -21,12 +22,14 @@ public final class Pricing {
     private final Site site;
     private final Bench bench;
     private final Allowances allowances;
+    private final Terms terms;
 
-    public Pricing(List<Load> loads, Site site, Bench bench, Allowances allowances) {
+    public Pricing(List<Load> loads, Site site, Bench bench, Allowances allowances, Terms terms) {
         this.loads = List.copyOf(loads);
         this.site = site;
         this.bench = bench;
         this.allowances = allowances;
+        this.terms = terms;
     }
 
     /** A rig that keeps every rule, wired, with its price and no number; null where the parts make no rig or it breaks one. */
@@ -38,7 +41,7 @@ public final class Pricing {
         Build build = bench.wire(rig);
         return fails(build.findings()) || fails(RuleBook.loadFindings(build.rig(), loads))
                 ? null
-                : new Priced(0, build.rig(), Price.of(build, loads, allowances));
+                : new Priced(0, build.rig(), Price.of(build, loads, allowances, terms));
     }
 
     private static boolean fails(List<Finding> findings) {

@@ -133,11 +133,11 @@ public final class Bench {
     public record Bare(Price price, Map<String, Integer> missing) {}
 
     /** Aids by themselves, with a thermometer for each cold box; where small parts have no prices, without its price. */
-    public Bare withoutRig(List<Chosen> aids) {
+    public Bare withoutRig(List<Chosen> aids, Terms terms) {
         PartsList list = PartsList.of(Fixings.thermometers(loads, stock));
         return stock.priced()
-                ? new Bare(Price.withoutRig(aids, list), list.missing())
-                : new Bare(Price.withoutRig(aids, PartsList.NONE), list.missing());
+                ? new Bare(Price.withoutRig(aids, list, terms), list.missing())
+                : new Bare(Price.withoutRig(aids, PartsList.NONE, terms), list.missing());
     }
 
     /** Panels make no difference to these, and rigs that differ in panels alone come one after another. */

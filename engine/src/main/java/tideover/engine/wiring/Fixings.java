@@ -178,6 +178,6 @@ final class Fixings {
     }
 
     private static double cents(SmallPart part, int wanted) {
-        return Math.ceil(wanted / part.perPrice()) * part.listing().priceCents();
+        return part.listing().costCents((int) Math.ceil(wanted / part.perPrice()));
     }
 }

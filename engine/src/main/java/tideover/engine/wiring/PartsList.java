@@ -33,15 +33,25 @@ public record PartsList(List<Line> lines, Map<String, Integer> missing) {
      * One small part or tool.
      *
      * @param needed pieces, or metres of cable
-     * @param bought how often its price is paid, or taken from the shelf
+     * @param bought how often its price is paid, or taken from the shelf; more than needed where more cost less
      */
     public record Line(SmallPart part, double needed, int bought) {
         static Line of(SmallPart part, double needed) {
-            return new Line(part, needed, (int) Math.ceil(needed / part.perPrice() - ROUNDING));
+            return new Line(part, needed, part.listing().boughtFor(packs(part, needed)));
         }
 
+        private static int packs(SmallPart part, double needed) {
+            return (int) Math.ceil(needed / part.perPrice() - ROUNDING);
+        }
+
+        /** Without shipping or tax. */
         public long cents() {
-            return part.listing().costCents(bought);
+            return part.listing().goodsCents(bought);
+        }
+
+        /** Whether more is bought than what is needed fills, because that costs less. */
+        public boolean boughtMore() {
+            return bought > packs(part, needed);
         }
 
         public boolean isTool() {

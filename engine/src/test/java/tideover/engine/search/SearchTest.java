@@ -32,6 +32,7 @@ import tideover.engine.wiring.Allowances;
 import tideover.engine.wiring.Bench;
 import tideover.engine.wiring.Laying;
 import tideover.engine.wiring.Stock;
+import tideover.engine.wiring.Terms;
 
 /** The search against a dumb one that walks every rig of the shelf through every outage. */
 class SearchTest {
@@ -90,6 +91,7 @@ class SearchTest {
                     new Site(-10, false),
                     bench(loads, outage),
                     new Allowances(0, 0, 0),
+                    Terms.NONE,
                     OptionalLong.empty());
             walkAll();
         }
@@ -117,6 +119,7 @@ class SearchTest {
                     new Site(-10, false),
                     bench(loads, outage),
                     new Allowances(0, 0, 0),
+                    Terms.NONE,
                     OptionalLong.of(invented.whole(400, 1200) * 100L));
             walkAll();
         }
@@ -272,6 +275,7 @@ class SearchTest {
                 new Site(-10, false),
                 new Bench(Stock.of(List.of(), false), Laying.ASSUMED, List.of(), List.of(), -10),
                 new Allowances(0, 0, 0),
+                Terms.NONE,
                 OptionalLong.of(1));
         assertThat(candidates.kept()).isEmpty();
         assertThat(candidates.overBudget()).isPositive();

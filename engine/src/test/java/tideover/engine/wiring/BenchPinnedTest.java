@@ -133,7 +133,7 @@ class BenchPinnedTest {
      */
     @Test
     void costsToTheCent() {
-        Price price = Price.of(BUILD, List.of(LAMP), new Allowances(1, 2, 3));
+        Price price = Price.of(BUILD, List.of(LAMP), new Allowances(1, 2, 3), Terms.NONE);
         assertThat(price).isEqualTo(new Price(590_00, 241_87, 126_00, 0));
         assertThat(price.totalCents()).isEqualTo(957_87);
     }

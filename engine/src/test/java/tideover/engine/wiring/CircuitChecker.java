@@ -601,7 +601,7 @@ final class CircuitChecker {
             ask(counted == (heavy ? 1 : 0), "%d of %s", counted, job.words());
         }
         bars(listed);
-        Price price = Price.of(build, loads, NOTHING);
+        Price price = Price.of(build, loads, NOTHING, Terms.NONE);
         if (build.counted()) {
             ask(price.smallPartsCents() == cents, "small parts cost %d", cents);
             ask(price.toolsCents() == tools, "tools cost %d", tools);

@@ -464,8 +464,9 @@ class CircuitPropertyTest {
         Allowances none = new Allowances(0, 0, 0);
         assertThat(cents(owned)).isLessThanOrEqualTo(atMost(cents(bought)));
         panelsNoDearer(owned, bought);
-        assertThat(Price.of(owned, one.loads, none).totalCents())
-                .isLessThanOrEqualTo(Price.of(bought, one.loads, none).totalCents());
+        assertThat(Price.of(owned, one.loads, none, Terms.NONE).totalCents())
+                .isLessThanOrEqualTo(
+                        Price.of(bought, one.loads, none, Terms.NONE).totalCents());
         for (PartsList.Line line : owned.partsList().lines()) {
             assertThat(line.owned() && line.cents() > 0).isFalse();
         }

@@ -34,7 +34,7 @@ class PriceTest {
     private static Price price(Load... loads) {
         List<Load> all = List.of(loads);
         Bench bench = new Bench(Stock.of(List.of(), false), Laying.ASSUMED, all, List.of(), -10);
-        return Price.of(bench.wire(RIG), all, ALLOWANCES);
+        return Price.of(bench.wire(RIG), all, ALLOWANCES, Terms.NONE);
     }
 
     @Test
