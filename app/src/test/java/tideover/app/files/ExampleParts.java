@@ -56,7 +56,11 @@ public final class ExampleParts {
 
     /** The files that the example plan names. */
     public static List<String> names(String plan) {
-        return list(plan).group(1).lines().map(line -> line.replaceFirst(" *- ", "").replaceFirst(" *#.*", "")).toList();
+        return list(plan)
+                .group(1)
+                .lines()
+                .map(line -> line.replaceFirst(" *- ", "").replaceFirst(" *#.*", ""))
+                .toList();
     }
 
     private static Matcher list(String plan) {

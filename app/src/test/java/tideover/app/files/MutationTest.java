@@ -43,9 +43,27 @@ class MutationTest {
 
     /** Parts of the example, of every kind and form. */
     private static final Set<String> EVERY_FORM = Set.of(
-            "pw-500", "pw-1000-used", "bl-640-used", "cs-dc", "cs-600", "fw-500s", "hb-100", "hb-100h", "dr-agm-100",
-            "dr-105-used", "boat-75", "on-100", "on-220-used", "gd-440", "tw-10", "tw-20p", "tw-30m", "tw-i150",
-            "tw-i600s", "tw-c15", "ga-plate");
+            "pw-500",
+            "pw-1000-used",
+            "bl-640-used",
+            "cs-dc",
+            "cs-600",
+            "fw-500s",
+            "hb-100",
+            "hb-100h",
+            "dr-agm-100",
+            "dr-105-used",
+            "boat-75",
+            "on-100",
+            "on-220-used",
+            "gd-440",
+            "tw-10",
+            "tw-20p",
+            "tw-30m",
+            "tw-i150",
+            "tw-i600s",
+            "tw-c15",
+            "ga-plate");
 
     @Test
     void aDamagedPlanGivesProblemsOrAQuestion() throws IOException {

@@ -116,7 +116,7 @@ public final class Advisor {
                 question.place().meanSolarNoonHour(),
                 options.stepsPerHour(),
                 question.asked(),
-                keptBound(),
+                keptBound(prover(sky)),
                 workers);
         // The confirming years are drawn beside it: neither knows of the other.
         Offers[] offers = new Offers[1];
@@ -195,9 +195,9 @@ public final class Advisor {
     }
 
     /** What the loads that switch themselves need at least, whatever aids stand beside a rig. */
-    private KeptBound keptBound() {
+    private KeptBound keptBound(Prover by) {
         return KeptBound.easiest(question.rigs().aids().stream()
-                .map(set -> prover(sky).keptBound(Aids.served(set, question.loads()), question.outage()))
+                .map(set -> by.keptBound(Aids.served(set, question.loads()), question.outage()))
                 .toList());
     }
 
@@ -345,6 +345,11 @@ public final class Advisor {
             @Override
             public Prover prover() {
                 return Advisor.this.prover(sky);
+            }
+
+            @Override
+            public KeptBound kept(Prover by) {
+                return keptBound(by);
             }
 
             @Override

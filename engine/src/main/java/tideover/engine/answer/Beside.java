@@ -20,6 +20,8 @@ public record Beside(
         @Nullable CarriedShare lean,
         @Nullable NextStep nextStep,
         @Nullable List<Rated> massFront) {
+    public static final Beside NOTHING = new Beside(null, null, null, null, null);
+
     /** What is left of sun and store in {@code lean}. */
     public static final double LEAN_TIMES = 0.8;
 

@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.outage.Outage;
 import tideover.engine.proof.CarriedShare;
+import tideover.engine.proof.KeptBound;
 import tideover.engine.proof.Prover;
 import tideover.engine.quantity.Workers;
 import tideover.engine.rig.Rig;
@@ -63,6 +64,9 @@ final class Besides {
 
         /** Walks in the first years. */
         Prover prover();
+
+        /** The least that the loads which switch themselves need in a prover's years, whatever stands beside a rig. */
+        KeptBound kept(Prover by);
 
         /** Walks in any years, one thing after the other. */
         Prover alone(Advisor.Sky sky);
@@ -147,7 +151,7 @@ final class Besides {
                 question.place().meanSolarNoonHour(),
                 options.stepsPerHour(),
                 outage,
-                prover.keptBound(question.loads(), outage),
+                drawing.kept(prover),
                 question.loads());
     }
 

@@ -3,10 +3,12 @@ package tideover.engine.search;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import tideover.engine.part.Aid;
 import tideover.engine.part.Battery;
 import tideover.engine.part.ChargeController;
 import tideover.engine.part.Charger;
 import tideover.engine.part.Enclosure;
+import tideover.engine.part.Engine;
 import tideover.engine.part.Inverter;
 import tideover.engine.part.Panel;
 import tideover.engine.part.Part;
@@ -17,7 +19,7 @@ import tideover.engine.rig.Chosen;
 /**
  * Everything that is one change away from a choice of parts: one more or one less of what may be several; one kind of part in
  * the place of another, where what may be several may be as many as the grammar allows; a kind added; a kind left out. One more than
- * the grammar's most is tried as well. Whether a rig comes of it is not asked here.
+ * the grammar's most is tried as well. What helps without power stays as it is. Whether a rig comes of it is not asked here.
  */
 public final class Changes {
     private final List<Chosen> chosen;
@@ -43,8 +45,8 @@ public final class Changes {
 
     public static List<Change> of(List<Chosen> chosen, List<Part> parts, Grammar grammar) {
         Changes all = new Changes(chosen, parts, grammar);
-        chosen.forEach(all::fewerMoreOrOther);
-        parts.forEach(all::added);
+        chosen.stream().filter(one -> !(one.part() instanceof Aid)).forEach(all::fewerMoreOrOther);
+        parts.stream().filter(part -> !(part instanceof Aid)).forEach(all::added);
         return List.copyOf(all.changes);
     }
 
@@ -116,12 +118,14 @@ public final class Changes {
     /** The order of {@link Cores}, so that the same parts get the same id. */
     private static int place(Part part) {
         List<Class<? extends Part>> order = List.of(
+                Aid.class,
                 ReadyBox.class,
                 Enclosure.class,
                 Battery.class,
                 SocketBoard.class,
                 Inverter.class,
                 Charger.class,
+                Engine.class,
                 ChargeController.class,
                 Panel.class);
         return order.indexOf(part.getClass());

@@ -56,7 +56,7 @@ public final class Screen {
 
     /** Whether {@link #atMost} is the share itself; where nice-to-have loads may draw on the store it is still a bound. */
     public boolean isExact(Rig rig) {
-        return rig.store() instanceof PlainStore && !outage.isHelped() && kept.isNothing() && outage.keepBack() == 1;
+        return rig.store() instanceof PlainStore && !rig.isHelped(outage) && kept.isNothing() && outage.keepBack() == 1;
     }
 
     /** The share that the rig carries at most, 0..1. */
@@ -74,7 +74,8 @@ public final class Screen {
                 suns.computeIfAbsent(ArraySun.of(rig), kind -> kind.wattsPerRatedW(plane)),
                 starts,
                 figures.withCapacityWh(1).withMaxDischargeW(Double.MAX_VALUE),
-                BusDemand.of(rig, byTheClock, noonHour, stepsPerHour).essentialLessEngineW(rig, outage),
+                BusDemand.of(rig, rig.served(byTheClock), noonHour, stepsPerHour)
+                        .essentialLessEngineW(rig, outage),
                 kept.needW(),
                 stepsPerHour,
                 (sunnyWh, darkDayWh, some) -> counts.add(Drawdown.neededWh(

@@ -268,7 +268,7 @@ class BesideTest {
         }
     }
 
-    /** Stopped where it is confirmed; what was found by then was told, front first. */
+    /** Stopped once a winner and two steps of the front are known; both were told by then. */
     @Test
     void whoeverStopsItKnowsWhatWasFound() {
         Known[] known = {Known.NOTHING};
@@ -290,20 +290,21 @@ class BesideTest {
 
             @Override
             public boolean stop() {
-                return known[0].confirming() != null;
+                return known[0].winner() != null && known[0].front().size() >= 2;
             }
         };
         Question question = question(2, 0.9, DRAWN);
         assertThatThrownBy(() -> Advisor.size(question, OPTIONS, stopping)).isInstanceOf(Stopped.class);
-        Rated confirming = Objects.requireNonNull(known[0].confirming());
-        assertThat(confirming.share()).isGreaterThanOrEqualTo(0.9);
-        assertThat(known[0].winner()).isNull();
+        Rated winner = Objects.requireNonNull(known[0].winner());
+        assertThat(winner.share()).isGreaterThanOrEqualTo(0.9);
+        assertThat(known[0].confirming()).isNull();
         List<Rated> front = known[0].front();
-        assertThat(front).isNotEmpty().isSortedAccordingTo(Comparator.comparingDouble(Rated::share));
+        assertThat(front).hasSizeGreaterThan(1).isSortedAccordingTo(Comparator.comparingDouble(Rated::share));
 
         Answer whole = Advisor.size(question, OPTIONS, Progress.SILENT);
         assertThat(Objects.requireNonNull(whole.shortlist()).front().stream().map(Rated::number))
                 .startsWith(front.stream().map(Rated::number).toArray(Long[]::new));
+        assertThat(Objects.requireNonNull(whole.shortlist().winner()).number()).isEqualTo(winner.number());
     }
 
     private static Prover prover(Question question, long seed) {
