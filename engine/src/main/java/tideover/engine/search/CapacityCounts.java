@@ -9,7 +9,11 @@ final class CapacityCounts {
     /** Room for rounding between the sums of the screening and those of the walk, Wh. */
     private static final double BREATH_WH = 1e-7;
 
+    private static final int SLOTS = 2048;
+
     private final double[] capacitiesWh;
+    private final double slotsPerWh;
+    private final int[] firstOfSlot = new int[SLOTS];
     private final long[] met;
     private long outages;
 
@@ -17,6 +21,16 @@ final class CapacityCounts {
     CapacityCounts(double[] capacitiesWh) {
         this.capacitiesWh = Arrays.stream(capacitiesWh).sorted().distinct().toArray();
         this.met = new long[this.capacitiesWh.length + 1];
+        double mostWh = this.capacitiesWh.length == 0 ? 1 : this.capacitiesWh[this.capacitiesWh.length - 1];
+        this.slotsPerWh = SLOTS / Math.max(1e-9, mostWh);
+        int first = 0;
+        for (int slot = 0; slot < SLOTS; slot++) {
+            // Of all needs in the slot none is met by what does not reach its beginning; one slot less, for rounding.
+            while (first < this.capacitiesWh.length && this.capacitiesWh[first] + BREATH_WH < (slot - 1) / slotsPerWh) {
+                first++;
+            }
+            firstOfSlot[slot] = first;
+        }
     }
 
     /** Counts the capacities that outages need. */
@@ -27,18 +41,14 @@ final class CapacityCounts {
         outages += neededWh.length;
     }
 
+    /** Looked up by its slot, then the few that share it: halving an array of hundreds costs more than the pass that asks. */
     private int firstThatMeets(double needed) {
-        int lower = 0;
-        int upper = capacitiesWh.length;
-        while (lower < upper) {
-            int middle = (lower + upper) >>> 1;
-            if (capacitiesWh[middle] + BREATH_WH >= needed) {
-                upper = middle;
-            } else {
-                lower = middle + 1;
-            }
+        int slot = (int) Math.max(0, Math.min(SLOTS - 1.0, needed * slotsPerWh));
+        int first = firstOfSlot[slot];
+        while (first < capacitiesWh.length && capacitiesWh[first] + BREATH_WH < needed) {
+            first++;
         }
-        return lower;
+        return first;
     }
 
     /** Share of the outages carried by one of the capacities given, 0..1. */

@@ -79,10 +79,10 @@ public final class Search {
     private static final int MOST_DRAFTS = 1024;
 
     /** Demands are alike whose mean is so near to that of their common least. */
-    private static final double LIKE = 0.05;
+    private static final double LIKE = 0.07;
 
     /** Watts of panel are alike within this factor. */
-    private static final double BIN = 1.15;
+    private static final double BIN = 1.2;
 
     private static final Series NO_SUN = Series.constant(1, 0);
 
@@ -200,6 +200,7 @@ public final class Search {
         private final List<Load> byTheClock;
         private final Judge judge;
         private final Progress progress;
+        private final boolean niceDraws;
         private final double target = outage.targetShare();
 
         /** What the screening looks at: the outage, or its hours before help comes, which have to be carried first. */
@@ -258,6 +259,7 @@ public final class Search {
             this.byTheClock = loads.stream().filter(load -> !load.keeps()).toList();
             this.judge = judge;
             this.progress = progress;
+            this.niceDraws = outage.keepBack() < 1 && !loads.stream().allMatch(Load::essential);
         }
 
         private Outage screened() {
@@ -599,11 +601,49 @@ public final class Search {
                     want(next.rig(), wanted);
                 }
             }
+            // All of one price are weighed together.
+            while (!taken.isEmpty() && offers.leastCents() <= lastOf(taken).cents()) {
+                Priced next = offers.next(sieve);
+                if (next == null) {
+                    break;
+                }
+                taken.add(next);
+                want(next.rig(), wanted);
+            }
             pass(wanted);
-            for (Priced one : taken) {
-                take(one);
+            for (int from = 0; from < taken.size() && !(seeksWinner && winner != null); ) {
+                int to = from + 1;
+                while (to < taken.size()
+                        && taken.get(to).cents() == taken.get(from).cents()) {
+                    to++;
+                }
+                takeAlike(taken.subList(from, to));
+                from = to;
             }
             return more;
+        }
+
+        private static Priced lastOf(List<Priced> taken) {
+            return taken.get(taken.size() - 1);
+        }
+
+        /** Of one price the best first, then the lightest, then by id. */
+        private void takeAlike(List<Priced> ofOnePrice) {
+            List<Rated> found = new ArrayList<>();
+            for (Priced one : ofOnePrice) {
+                double bound = screenedShare(one.rig());
+                if (isExact(one.rig())) {
+                    screenedExactly++;
+                    found.add(Rated.of(one, bound));
+                } else {
+                    walk(one, bound).ifPresent(share -> found.add(Rated.of(one, share)));
+                }
+            }
+            found.sort(Comparator.comparingDouble(Rated::share)
+                    .reversed()
+                    .thenComparingDouble(rated -> rated.rig().massKg())
+                    .thenComparing(rated -> rated.rig().id()));
+            found.forEach(this::take);
         }
 
         private void want(Rig rig, Map<Key, Series> wanted) {
@@ -702,22 +742,12 @@ public final class Search {
             return winner != null && !meeting.containsKey(route) && routeWalks.getOrDefault(route, 0) < ROUTE_WALKS;
         }
 
-        /** Whether the screening tells the share itself and no bound: a plain store, fed by nothing but the sun. */
+        /**
+         * Whether the screening tells the share itself and no bound: a plain store, fed by nothing but the sun, of which nothing
+         * nice to have draws.
+         */
         private boolean isExact(Rig rig) {
-            return rig.store() instanceof PlainStore && !rig.isHelped(outage) && kept.isNothing();
-        }
-
-        private void take(Priced one) {
-            double bound = screenedShare(one.rig());
-            if (isExact(one.rig())) {
-                screenedExactly++;
-                take(Rated.of(one, bound));
-                return;
-            }
-            OptionalDouble found = walk(one, bound);
-            if (found.isPresent()) {
-                take(Rated.of(one, found.getAsDouble()));
-            }
+            return rig.store() instanceof PlainStore && !rig.isHelped(outage) && kept.isNothing() && !niceDraws;
         }
 
         /** The walked share in the place of a bound; empty where the walk is not worth its time. */
