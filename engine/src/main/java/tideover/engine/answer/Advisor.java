@@ -52,6 +52,7 @@ public final class Advisor {
 
     private final Question question;
     private final Options options;
+    private final Skies skies;
     private final Progress progress;
     private final Workers workers;
     private final SunYear sun;
@@ -68,7 +69,12 @@ public final class Advisor {
     private final Map<String, CarriedShare> stormsConfirmed = new HashMap<>();
 
     private Advisor(Question question, Options options, Progress progress) {
+        this(question, options, new Skies(), progress);
+    }
+
+    private Advisor(Question question, Options options, Skies skies, Progress progress) {
         this.question = question;
+        this.skies = skies;
         this.options = options;
         this.progress = progress;
         this.workers = Workers.of(options.threads(), progress::stop);
@@ -77,7 +83,7 @@ public final class Advisor {
                 question.place().lonDeg(),
                 question.place().zoneH());
         progress.at("weather", 0);
-        this.sky = sky(options.seed(), options.years());
+        this.sky = kept(options.seed(), options.years());
     }
 
     /** Weather, what it puts on the panels, and how warm it leaves the store's room. */
@@ -86,6 +92,11 @@ public final class Advisor {
     /** The cheapest rig that meets the question's target, fully simulated and confirmed. */
     public static Answer size(Question question, Options options, Progress progress) {
         return new Advisor(question, options, progress).size();
+    }
+
+    /** The same for one who asks again and again. */
+    public static Answer size(Question question, Options options, Skies skies, Progress progress) {
+        return new Advisor(question, options, skies, progress).size();
     }
 
     /** One given rig, fully simulated. */
@@ -124,7 +135,7 @@ public final class Advisor {
             if (piece == 0) {
                 offers[0] = offers();
             } else if (question.weather().canDrawAgain()) {
-                confirming = sky(options.confirmSeed(), options.confirmYears());
+                confirming = kept(options.confirmSeed(), options.confirmYears());
             }
         });
         Search.Judge judge = new Search.Judge() {
@@ -389,7 +400,7 @@ public final class Advisor {
         }
         progress.at("confirming", 0);
         if (confirming == null) {
-            confirming = sky(options.confirmSeed(), options.confirmYears());
+            confirming = kept(options.confirmSeed(), options.confirmYears());
         }
         return prover(confirming);
     }
@@ -459,6 +470,18 @@ public final class Advisor {
                 cautions,
                 Notes.of(question, options, sky.weather(), sky.plane(), rig),
                 ways);
+    }
+
+    private Sky kept(long seed, int years) {
+        Skies.Key key = new Skies.Key(
+                question.weather(),
+                question.place(),
+                question.mount(),
+                question.snow(),
+                question.batteryRoom(),
+                seed,
+                years);
+        return skies.sky(key, () -> sky(seed, years));
     }
 
     private Sky sky(long seed, int years) {
