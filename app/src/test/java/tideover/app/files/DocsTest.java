@@ -54,7 +54,7 @@ class DocsTest {
                     .as(snippet)
                     .noneMatch(caution -> caution.startsWith("parts.csv"));
         }
-        assertThat(snippets).hasSize(10).filteredOn(DocsTest::isOfSmallParts).hasSize(1);
+        assertThat(snippets).hasSize(11).filteredOn(DocsTest::isOfSmallParts).hasSize(1);
     }
 
     @Test

@@ -159,7 +159,7 @@ public final class Prover {
                 Lifts.of(this, rig, loads, setup, noonHour, stepsPerHour, habitHours),
                 endings(starts, outage),
                 temperatures(setup),
-                Habits.of(this, loads, changed -> setup(rig, changed, outage), habitHours),
+                Habits.of(this, rig.served(loads), changed -> setup(rig, changed, outage), habitHours),
                 bareShare(setup, loads));
     }
 
