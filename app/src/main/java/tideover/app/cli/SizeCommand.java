@@ -44,12 +44,17 @@ final class SizeCommand implements Callable<Integer> {
             description = "Also write what the rig is made of as CSV, which is a parts file too (docs/parts-file.md).")
     private @Nullable Path chosen;
 
+    @Option(
+            names = "--by-mass",
+            description = "Also list the rigs than which none is both lighter and better; takes a search of its own.")
+    private boolean byMass;
+
     @Mixin
     private AskOptions ask = new AskOptions();
 
     @Override
     public Integer call() {
-        Options options = ask.options();
+        Options options = ask.options().withByMass(byMass);
         Output.check(List.of(plan), new Output.Asked("--report", report), new Output.Asked("--chosen", chosen));
         PlanFile.Plan read = PlanFile.open(plan, StationTable.load());
         Answer answer = solved(read.question(), options, ask);

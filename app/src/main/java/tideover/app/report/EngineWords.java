@@ -24,7 +24,7 @@ final class EngineWords {
         return String.format(
                 Locale.ROOT,
                 "%s, outdoors, runs up to %.1f h of an outage into the charger (%.0f W) and burns up to %.1f L of %s, %s;"
-                        + " its tank is filled again %s. It %s and bears load after %s; %s",
+                        + " its tank is filled again %s. It %s and bears load after %s; %s. Waiting, it costs %s a year in aging fuel and service.",
                 engine.listing().name(),
                 fuel.hours(),
                 fuel.drawnW(),
@@ -35,8 +35,9 @@ final class EngineWords {
                 habits.startsItself() == Stated.YES ? "starts by itself" : "is started by hand",
                 PlainTime.words(habits.untilLoadSeconds()),
                 Double.isNaN(habits.noiseDbA())
-                        ? "how loud it is is not told."
-                        : String.format(Locale.ROOT, "%.0f dBA at 7 m.", habits.noiseDbA()));
+                        ? "how loud it is is not told"
+                        : String.format(Locale.ROOT, "%.0f dBA at 7 m", habits.noiseDbA()),
+                Words.money(Math.round(proven.engineStandbyCentsPerYear()), currency));
     }
 
     private static String times(int refills) {
@@ -61,6 +62,7 @@ final class EngineWords {
         Json.number(node, "tank_l", engine.fuel().tankL());
         node.put("refills", fuel.refills());
         node.put("fuel_cents", fuel.cents());
+        Json.number(node, "standby_cents_per_year", proven.engineStandbyCentsPerYear());
         Json.number(node, "noise_at_7_m_dba", engine.habits().noiseDbA());
         Json.number(node, "bears_load_after_s", engine.habits().untilLoadSeconds());
         node.put("starts_by_itself", engine.habits().startsItself().name().toLowerCase(Locale.ROOT));

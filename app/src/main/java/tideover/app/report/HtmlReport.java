@@ -51,6 +51,7 @@ public final class HtmlReport {
                 answer.medical() ? MedicalNote.MIND : "",
                 answer.weather(),
                 answer.cautions(),
+                BesideWords.facts(answer),
                 answer.rig() == null ? null : ProvenSection.of(answer, answer.rig()),
                 answer.shortlist() == null ? null : SearchedSection.of(answer, answer.shortlist()),
                 loads(question, answer.notes()),

@@ -59,6 +59,7 @@ public final class JsonAnswer {
         Json.number(root, "asked_of_rigs_share", answer.question().asked().targetShare());
         JsonMedical.put(root, answer);
         root.set("rig", answer.rig() == null ? NODES.nullNode() : proven(answer, answer.rig(), answer.question()));
+        JsonBeside.put(root, answer);
         if (answer.shortlist() != null) {
             Shortlist list = answer.shortlist();
             root.set(
@@ -307,7 +308,7 @@ public final class JsonAnswer {
         trace.steps().forEach(step -> column.add(Json.cut(figure.applyAsDouble(step))));
     }
 
-    private static ObjectNode share(CarriedShare share) {
+    static ObjectNode share(CarriedShare share) {
         ObjectNode node = NODES.objectNode();
         node.put("outages", share.outages());
         node.put("carried", share.carried());

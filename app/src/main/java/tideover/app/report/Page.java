@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param failings what keeps it from being met; empty where it is
  * @param medical  one for each load that somebody's health hangs on
  * @param mind     what stands beside those; empty where there is none
+ * @param beside   what stands beside the rig; empty where nothing does
  * @param proof    null where no rig was proven
  * @param search   null where one given rig was proven
  * @param inputsOf how many inputs are known how well
@@ -29,6 +30,7 @@ public record Page(
         String mind,
         String weather,
         List<String> cautions,
+        List<Fact> beside,
         @Nullable Proven proof,
         @Nullable Searched search,
         Table loads,
@@ -40,6 +42,7 @@ public record Page(
         failings = List.copyOf(failings);
         medical = List.copyOf(medical);
         cautions = List.copyOf(cautions);
+        beside = List.copyOf(beside);
     }
 
     /** A name and what is to be said of it. */
@@ -140,6 +143,7 @@ public record Page(
      * @param nearTies    null where there are none; so for each list
      * @param littleMore  a near tie that carries more, and what it costs more; empty where there is none
      * @param front       null where no rig kept the rules and the budget
+     * @param massFront   mass against share; null where it was not asked for
      * @param looked      how many rigs were looked at, and how many were left
      */
     public record Searched(
@@ -149,6 +153,7 @@ public record Page(
             @Nullable Table nearTies,
             String littleMore,
             @Nullable Figure front,
+            @Nullable Table massFront,
             @Nullable Table unconfirmed,
             @Nullable Table misses,
             String looked,

@@ -34,6 +34,7 @@ final class SearchedSection {
                 front.isEmpty()
                         ? null
                         : FrontFigure.of(answer, list, section.rows("Price against share", front, front.size())),
+                section.massFront(answer.beside().massFront()),
                 section.rated(
                         "Met the target, and missed it " + KeptWords.tried(answer.question()),
                         list.unconfirmed(),
@@ -41,6 +42,10 @@ final class SearchedSection {
                 section.rated(Words.misses(list), list.misses(), MOST_ROWS),
                 section.looked(),
                 section.rejected());
+    }
+
+    private @Nullable Table massFront(@Nullable List<Rated> front) {
+        return front == null ? null : rows(BesideWords.MASS_FRONT, front, front.size());
     }
 
     private @Nullable Table rated(String caption, List<Rated> rows, int most) {

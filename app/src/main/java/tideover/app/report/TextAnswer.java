@@ -53,6 +53,9 @@ public final class TextAnswer {
         }
         if (rig != null) {
             proof(rig);
+        }
+        beside();
+        if (rig != null) {
             kept(rig);
             parts(rig);
             wired(WiredSection.of(rig, question.loads(), question.currency()));
@@ -118,6 +121,14 @@ public final class TextAnswer {
         row("Median outage", outage(proof.median(), rig.rig().store()));
         if (proof.storm() != null) {
             row("Worst storm start", outage(proof.storm().worst(), rig.rig().store()));
+        }
+    }
+
+    private void beside() {
+        List<Page.Fact> facts = BesideWords.facts(answer);
+        if (!facts.isEmpty()) {
+            heading(answer.rig() == null ? "Beside it" : "Beside this rig");
+            facts.forEach(fact -> row(fact.name(), fact.words()));
         }
     }
 
@@ -305,6 +316,11 @@ public final class TextAnswer {
         if (!list.front().isEmpty()) {
             heading("Price against share: nothing cheaper carries more");
             rated(aroundTarget(list.front()));
+        }
+        List<Rated> massFront = answer.beside().massFront();
+        if (massFront != null) {
+            heading(BesideWords.MASS_FRONT);
+            rated(aroundTarget(massFront));
         }
         if (!list.unconfirmed().isEmpty()) {
             heading("Cheaper, met the target, and missed it " + KeptWords.tried(answer.question()));

@@ -7,8 +7,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import tideover.app.files.ExampleParts;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -45,15 +45,11 @@ record Ran(int status, String out, String err) {
 
     /** Puts the example plan with a few of its parts into a folder; returns the plan. */
     static Path household(Path folder) throws IOException {
-        Files.writeString(
-                folder.resolve("parts.csv"),
-                Files.readAllLines(examples().resolve("parts.csv")).stream()
-                                .filter(line -> line.startsWith("kind") || FEW_PARTS.contains(line.split(",")[1]))
-                                .collect(Collectors.joining("\n"))
-                        + "\n");
+        Files.writeString(folder.resolve("parts.csv"), ExampleParts.joined(examples(), FEW_PARTS::contains));
         Files.copy(examples().resolve("small-parts.csv"), folder.resolve("small-parts.csv"));
         Files.copy(examples().resolve("rig.yaml"), folder.resolve("rig.yaml"));
-        return Files.copy(examples().resolve("plan.yaml"), folder.resolve("plan.yaml"));
+        String plan = Files.readString(examples().resolve("plan.yaml"));
+        return Files.writeString(folder.resolve("plan.yaml"), ExampleParts.planOfOneFile(plan));
     }
 
     /** The same with one thing in the plan put otherwise. */

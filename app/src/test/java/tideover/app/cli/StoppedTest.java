@@ -44,20 +44,19 @@ class StoppedTest {
         assertThat(ended.status()).isEqualTo(Failures.STOPPED).isEqualTo(130);
         assertThat(ended.out())
                 .startsWith("Stopped before the answer was out. It was at: ")
-                .contains("No rig judged so far carries 95.0 of 100")
+                .contains("The least that will do, confirmed on 100 other years and not yet proven in full:")
                 .contains("Price against share so far")
-                .containsPattern("Every rig cheaper than [0-9.,]+ USD has been judged")
                 .doesNotContain("The least that will do costs");
     }
 
     @Test
     void aWinnerIsToldAsOneDocument() throws IOException, InterruptedException {
         Ended ended = stopOnce(
-                "\rproving", "size", Ran.examples().resolve("plan.yaml"), "--format", "json", "--confirm-years", 2);
+                "\rbeside it", "size", Ran.examples().resolve("plan.yaml"), "--format", "json", "--confirm-years", 2);
         assertThat(ended.status()).isEqualTo(130);
         JsonNode known = JsonMapper.shared().readTree(ended.out());
         assertThat(known.get("stopped_before_the_answer").asBoolean()).isTrue();
-        assertThat(known.get("stage").asString()).isEqualTo("proving");
+        assertThat(known.get("stage").asString()).isEqualTo("beside it");
         JsonNode winner = known.get("confirmed");
         assertThat(winner.get("share").asDouble()).isGreaterThanOrEqualTo(0.95);
         assertThat(known.get("price_share_front").size()).isGreaterThan(2);
@@ -68,6 +67,14 @@ class StoppedTest {
         Ended ended = stopOnce("weather", "size", Ran.examples().resolve("plan.yaml"), "--years", 1000);
         assertThat(ended.status()).isEqualTo(130);
         assertThat(ended.out()).contains("Stopped before the answer was out.").contains("No rig judged so far");
+    }
+
+    @Test
+    void whatTheAnswerCostsAtLeastIsTold() throws IOException, InterruptedException {
+        Ended ended = stopOnce("\rscreening    =", "size", Ran.examples().resolve("plan.yaml"), "--confirm-years", 900);
+        assertThat(ended.status()).isEqualTo(130);
+        assertThat(ended.out())
+                .containsPattern("Every rig cheaper than [0-9.,]+ USD has been judged|The least that will do");
     }
 
     /** Starts the program, waits for words on its terminal, and stops it. */

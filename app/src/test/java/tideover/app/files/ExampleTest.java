@@ -48,7 +48,7 @@ class ExampleTest {
     void theExamplePlanReads() {
         Question question = PlanFile.read(folder().resolve("plan.yaml"), STATIONS);
 
-        assertThat(question.parts()).hasSizeBetween(35, 60);
+        assertThat(question.parts()).hasSizeBetween(170, 220);
         assertThat(question.about()).startsWith("Invented.");
         double whPerDay = question.loads().stream()
                 .filter(Load::essential)
@@ -56,6 +56,19 @@ class ExampleTest {
                 .sum();
         assertThat(whPerDay).isBetween(400.0, 900.0);
         assertThat(question.cautions()).isEmpty();
+    }
+
+    @Test
+    void everyFileOfPartsIsNamedAndSaysThatItIsInvented() throws IOException {
+        List<String> named = ExampleParts.names(Files.readString(folder().resolve("plan.yaml")));
+        try (Stream<Path> files = Files.list(folder().resolve("parts"))) {
+            assertThat(files.map(file -> "parts/" + file.getFileName())).containsExactlyInAnyOrderElementsOf(named);
+        }
+        for (String name : named) {
+            assertThat(Files.readAllLines(folder().resolve(name)).get(0))
+                    .isEqualTo("# Every part, maker's name, price and figure in this file is invented."
+                            + " Columns: docs/parts-file.md");
+        }
     }
 
     /** Each form that a row may have is there to be copied from. */

@@ -15,6 +15,7 @@ import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
 import java.util.zip.GZIPOutputStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -40,10 +41,34 @@ class MutationTest {
     private static final byte[] HARD =
             "\t:-#&*!|>'\"%@`{}[],?~\0\n\r 0123456789.eExWh\u00FF".getBytes(StandardCharsets.ISO_8859_1);
 
+    /** Parts of the example, of every kind and form. */
+    private static final Set<String> EVERY_FORM = Set.of(
+            "pw-500",
+            "pw-1000-used",
+            "bl-640-used",
+            "cs-dc",
+            "cs-600",
+            "fw-500s",
+            "hb-100",
+            "hb-100h",
+            "dr-agm-100",
+            "dr-105-used",
+            "boat-75",
+            "on-100",
+            "on-220-used",
+            "gd-440",
+            "tw-10",
+            "tw-20p",
+            "tw-30m",
+            "tw-i150",
+            "tw-i600s",
+            "tw-c15",
+            "ga-plate");
+
     @Test
     void aDamagedPlanGivesProblemsOrAQuestion() throws IOException {
-        byte[] plan = Files.readAllBytes(ExampleTest.folder().resolve("plan.yaml"));
-        byte[] parts = Files.readAllBytes(ExampleTest.folder().resolve("parts.csv"));
+        byte[] plan = plan();
+        byte[] parts = parts();
         Random random = new Random(SEED);
         int refused = 0;
         for (int round = 0; round < ROUNDS; round++) {
@@ -69,7 +94,7 @@ class MutationTest {
                           - battery: {after: 24 h, brings: 500 Wh, at most: 100 W}
                         """)
                 .getBytes(StandardCharsets.UTF_8);
-        byte[] parts = Files.readAllBytes(ExampleTest.folder().resolve("parts.csv"));
+        byte[] parts = parts();
         Random random = new Random(SEED + 4);
         int refused = 0;
         for (int round = 0; round < ROUNDS; round++) {
@@ -95,7 +120,7 @@ class MutationTest {
                         + Kept.BOILER)
                 .replace("carried: 95 %", "carried: 95 %\n  storm: {panels stowed until: 12 h, forecast: yes}")
                 .getBytes(StandardCharsets.UTF_8);
-        byte[] parts = Files.readAllBytes(ExampleTest.folder().resolve("parts.csv"));
+        byte[] parts = parts();
         Random random = new Random(SEED + 5);
         int refused = 0;
         for (int round = 0; round < 2 * ROUNDS; round++) {
@@ -107,8 +132,8 @@ class MutationTest {
 
     @Test
     void aDamagedPartsFileGivesProblemsOrParts() throws IOException {
-        byte[] plan = Files.readAllBytes(ExampleTest.folder().resolve("plan.yaml"));
-        byte[] parts = Files.readAllBytes(ExampleTest.folder().resolve("parts.csv"));
+        byte[] plan = plan();
+        byte[] parts = parts();
         Random random = new Random(SEED + 1);
         int refused = 0;
         for (int round = 0; round < ROUNDS; round++) {
@@ -120,7 +145,7 @@ class MutationTest {
     @Test
     void aDamagedFileOfSmallPartsGivesProblemsOrParts() throws IOException {
         byte[] plan = withSmallParts();
-        byte[] parts = Files.readAllBytes(ExampleTest.folder().resolve("parts.csv"));
+        byte[] parts = parts();
         byte[] small = Files.readAllBytes(ExampleTest.folder().resolve(SmallSample.NAME));
         Random random = new Random(SEED + 6);
         int refused = 0;
@@ -203,7 +228,7 @@ class MutationTest {
     @Test
     void aDamagedPlanWithWiringGivesProblemsOrAQuestion() throws IOException {
         byte[] plan = withSmallParts();
-        byte[] parts = Files.readAllBytes(ExampleTest.folder().resolve("parts.csv"));
+        byte[] parts = parts();
         byte[] small = Files.readAllBytes(ExampleTest.folder().resolve(SmallSample.NAME));
         Random random = new Random(SEED + 7);
         int refused = 0;
@@ -211,6 +236,16 @@ class MutationTest {
             refused += read(round, damaged(plan, random), parts, small);
         }
         assertThat(refused).isBetween(ROUNDS / 4, ROUNDS - 1);
+    }
+
+    /** The example plan, with its parts in one file. */
+    private static byte[] plan() throws IOException {
+        String plan = Files.readString(ExampleTest.folder().resolve("plan.yaml"));
+        return ExampleParts.planOfOneFile(plan).getBytes(StandardCharsets.UTF_8);
+    }
+
+    private static byte[] parts() throws IOException {
+        return ExampleParts.joined(ExampleTest.folder(), EVERY_FORM::contains).getBytes(StandardCharsets.UTF_8);
     }
 
     private static byte[] withSmallParts() {

@@ -432,7 +432,7 @@ class PlanProblemsTest {
                         "plan.yaml:1: found no \"outage:\", expected a block of keys: months, lasts, carried, charge at start, keep back, rolling, storm.",
                         "plan.yaml:1: found no \"store room:\", expected where the battery stands: indoors, garage, shed, outdoors.",
                         "plan.yaml:1: found no \"loads:\", expected a list of loads, each with name, runs, draws, supply, essential.",
-                        "plan.yaml:1: found no \"money:\", expected a block of keys: at most, small parts, hard-wired loads.",
+                        "plan.yaml:1: found no \"money:\", expected a block of keys: at most, small parts, hard-wired loads, tax, shipping.",
                         "plan.yaml:1: found no \"parts:\", expected the name of the parts file, such as parts.csv.");
     }
 

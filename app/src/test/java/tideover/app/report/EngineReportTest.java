@@ -27,8 +27,12 @@ import tideover.engine.part.Fuel;
 import tideover.engine.part.Outlet;
 import tideover.engine.part.Part;
 import tideover.engine.part.PlainStore;
+import tideover.engine.part.ReadyBox;
 import tideover.engine.part.SocketBoard;
 import tideover.engine.part.Surge;
+import tideover.engine.rig.Assembly;
+import tideover.engine.rig.Chosen;
+import tideover.engine.rig.Rig;
 import tideover.engine.search.Grammar;
 import tideover.engine.site.RoomKind;
 import tideover.engine.site.WeatherSource;
@@ -113,6 +117,7 @@ class EngineReportTest {
         assertThat(engine.path("burnt_l").asDouble()).isCloseTo(3.344, within(1e-9));
         assertThat(engine.path("refills").asInt()).isEqualTo(1);
         assertThat(engine.path("fuel_cents").asLong()).isEqualTo(352);
+        assertThat(engine.path("standby_cents_per_year").asDouble()).isCloseTo(2 * 3.344 * 105 + 1800, within(1e-6));
         assertThat(rig.path("price").path("total_cents").asLong())
                 .isEqualTo(9_000 + 1_500 + 3_000 + 20_000 + 9_000 + 352);
         assertThat(rig.path("energy_per_outage").path("help_wh").asDouble()).isPositive();
@@ -139,5 +144,26 @@ class EngineReportTest {
                 .contains("Exhaust kills within minutes")
                 .contains("Never plug an engine or an inverter into a wall outlet")
                 .contains("never in a garage, on a porch");
+    }
+
+    /** A box that has its own charger stands at the other end of the engine's cord. */
+    @Test
+    void aBoxWithAnEngineIsDrawn() {
+        ReadyBox box = new ReadyBox(
+                Invented.listing("BX", 20_000, 8),
+                new PlainStore(500, .97, .96, 12.8, 20, 45),
+                null,
+                null,
+                List.of(new Outlet(Invented.SOCKET, 2, 150, 1)),
+                200,
+                Stated.UNKNOWN);
+        Question question = question(true);
+        Rig rig = Objects.requireNonNull(Assembly.of(List.of(
+                        new Chosen(box, 1),
+                        new Chosen(question.parts().get(question.parts().size() - 1), 1)))
+                .rig());
+        Answer proven = Advisor.prove(question, rig, OPTIONS, Progress.SILENT);
+        assertThat(TextAnswer.of(proven, "0")).contains("engine to ", "invented E, outdoors");
+        assertThat(HtmlReport.of(proven, "0")).contains("invented E");
     }
 }

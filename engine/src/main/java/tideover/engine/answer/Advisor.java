@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.load.Load;
 import tideover.engine.outage.Help;
@@ -80,7 +81,7 @@ public final class Advisor {
     }
 
     /** Weather, what it puts on the panels, and how warm it leaves the store's room. */
-    private record Sky(Weather weather, PlaneWeather plane, Series storeRoomDegC, long seed) {}
+    record Sky(Weather weather, PlaneWeather plane, Series storeRoomDegC, long seed) {}
 
     /** The cheapest rig that meets the question's target, fully simulated and confirmed. */
     public static Answer size(Question question, Options options, Progress progress) {
@@ -115,7 +116,7 @@ public final class Advisor {
                 question.place().meanSolarNoonHour(),
                 options.stepsPerHour(),
                 question.asked(),
-                keptBound(),
+                keptBound(prover(sky)),
                 workers);
         // The confirming years are drawn beside it: neither knows of the other.
         Offers[] offers = new Offers[1];
@@ -141,7 +142,13 @@ public final class Advisor {
         Rated winner = list.winner();
         List<Way> ways = ways(list);
         boolean meets = winner != null || (!question.medical() && ways.stream().anyMatch(Way::meets));
-        return answer(list, winner == null ? null : proven(winner.rig(), confirm(winner.rig())), meets, ways);
+        ProvenRig proven = winner == null ? null : proven(winner.rig(), confirm(winner.rig()));
+        Beside beside = beside(list, proven);
+        if (options.byMass()) {
+            progress.at("by mass", 0);
+            beside = beside.with(search.massFront(offers[0], question.loads(), judge));
+        }
+        return answer(list, proven, meets, beside, ways);
     }
 
     /** Of each kind of way the best. */
@@ -188,9 +195,9 @@ public final class Advisor {
     }
 
     /** What the loads that switch themselves need at least, whatever aids stand beside a rig. */
-    private KeptBound keptBound() {
+    private KeptBound keptBound(Prover by) {
         return KeptBound.easiest(question.rigs().aids().stream()
-                .map(set -> prover(sky).keptBound(Aids.served(set, question.loads()), question.outage()))
+                .map(set -> by.keptBound(Aids.served(set, question.loads()), question.outage()))
                 .toList());
     }
 
@@ -243,6 +250,11 @@ public final class Advisor {
                 question.lowestDegC(), question.sleptIn(), question.batteryRoom(), null, engine, question.outage());
     }
 
+    /** The same with the temperatures of the store's room. */
+    private Site proofSite() {
+        return site(question).with(Room.extremes(sky.storeRoomDegC(), ModelYear.ALL_MONTHS));
+    }
+
     /** Whether a rig that the screening let through meets the target in the full walk and on other years. */
     private boolean holds(Rig rig) {
         Outage outage = question.asked();
@@ -276,7 +288,76 @@ public final class Advisor {
                 && (confirmed == null || confirmed.share() >= target)
                 && proven.findings().stream().noneMatch(f -> f.verdict() == Verdict.FAIL)
                 && holdsInOtherStorms(rig);
-        return answer(null, proven, meets, List.of());
+        return answer(null, proven, meets, beside(proven, meets), List.of());
+    }
+
+    /** What stands beside the winner; where there is none, beside the nearest miss. */
+    private Beside beside(Shortlist list, @Nullable ProvenRig winner) {
+        Besides besides = besides();
+        Rated from = winner != null ? list.winner() : nearest(list);
+        boolean meets = winner != null;
+        beside(0);
+        Choice choice = besides.choice(list);
+        beside(0.1);
+        Steadiness steadiness = besides.steadiness(list);
+        beside(0.5);
+        CarriedShare lean = winner == null ? null : besides.lean(winner.rig());
+        beside(0.7);
+        NextStep step = from == null ? null : besides.nextStep(from, meets, true, this::holds);
+        beside(1);
+        return new Beside(choice, steadiness, lean, step, null);
+    }
+
+    private void beside(double share) {
+        progress.at("beside it", share);
+    }
+
+    private static @Nullable Rated nearest(Shortlist list) {
+        return Stream.concat(list.unconfirmed().stream(), list.misses().stream())
+                .findFirst()
+                .orElse(null);
+    }
+
+    private Beside beside(ProvenRig given, boolean meets) {
+        Rated from =
+                new Rated(0, given.rig(), given.price(), given.proof().share().share());
+        Besides besides = besides();
+        beside(0);
+        CarriedShare lean = besides.lean(given.rig());
+        beside(0.3);
+        NextStep step = Besides.keepsRules(given) ? besides.nextStep(from, meets, false, this::holds) : null;
+        beside(1);
+        return new Beside(null, null, lean, step, null);
+    }
+
+    private Besides besides() {
+        Besides.Drawing drawing = new Besides.Drawing() {
+            @Override
+            public Sky first() {
+                return sky;
+            }
+
+            @Override
+            public Sky sky(long seed) {
+                return Advisor.this.sky(seed, options.years());
+            }
+
+            @Override
+            public Prover prover() {
+                return Advisor.this.prover(sky);
+            }
+
+            @Override
+            public KeptBound kept(Prover by) {
+                return keptBound(by);
+            }
+
+            @Override
+            public Prover alone(Sky under) {
+                return newProver(under, Workers.of(1, progress::stop));
+            }
+        };
+        return new Besides(question, options, workers, drawing, bench(question), proofSite());
     }
 
     /** Storm starts are walked on other years only where somebody's health hangs on the answer. */
@@ -359,7 +440,8 @@ public final class Advisor {
         return trace;
     }
 
-    private Answer answer(@Nullable Shortlist shortlist, @Nullable ProvenRig rig, boolean meets, List<Way> ways) {
+    private Answer answer(
+            @Nullable Shortlist shortlist, @Nullable ProvenRig rig, boolean meets, Beside beside, List<Way> ways) {
         List<String> cautions = new ArrayList<>(Cautions.of(question, rig, sky.weather()));
         List<Chosen> aids =
                 new ArrayList<>(rig == null ? List.of() : Aids.in(rig.rig().chosen()));
@@ -371,6 +453,7 @@ public final class Advisor {
                 sky.weather().years(),
                 shortlist,
                 rig,
+                beside,
                 meets,
                 question.weather().words(),
                 cautions,
@@ -388,10 +471,10 @@ public final class Advisor {
     }
 
     private Prover prover(Sky under) {
-        return provers.computeIfAbsent(under.seed(), seed -> newProver(under));
+        return provers.computeIfAbsent(under.seed(), seed -> newProver(under, workers));
     }
 
-    private Prover newProver(Sky under) {
+    private Prover newProver(Sky under, Workers by) {
         return new Prover(
                 under.weather(),
                 under.plane(),
@@ -399,6 +482,6 @@ public final class Advisor {
                 question.place().meanSolarNoonHour(),
                 options.stepsPerHour(),
                 under.seed(),
-                workers);
+                by);
     }
 }

@@ -10,6 +10,7 @@ import tideover.engine.why.MarginNote;
  *
  * @param shortlist   what the search found; null where one given rig was proven
  * @param rig         the winner, or the given rig; null where nothing meets the target
+ * @param beside      what stands beside it
  * @param meets       whether the rig, or where there is a cheaper way without one that way, meets the target, also on the confirming seed where there is one; the target is every outage,
  *                    storm starts too, where somebody's health hangs on a load
  * @param weather     one sentence: what the weather rests on and what is known to be wrong with it
@@ -23,6 +24,7 @@ public record Answer(
         int years,
         @Nullable Shortlist shortlist,
         @Nullable ProvenRig rig,
+        Beside beside,
         boolean meets,
         String weather,
         List<String> cautions,
@@ -35,11 +37,12 @@ public record Answer(
             int years,
             @Nullable Shortlist shortlist,
             @Nullable ProvenRig rig,
+            Beside beside,
             boolean meets,
             String weather,
             List<String> cautions,
             List<MarginNote> notes) {
-        this(question, options, years, shortlist, rig, meets, weather, cautions, notes, List.of());
+        this(question, options, years, shortlist, rig, beside, meets, weather, cautions, notes, List.of());
     }
 
     public Answer {

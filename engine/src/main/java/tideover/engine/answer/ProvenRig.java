@@ -43,4 +43,11 @@ public record ProvenRig(
     public Optional<JudgedStart> hardestStart() {
         return JudgedStart.hardest(starts);
     }
+
+    /** What its own engine costs a year while it waits: aging fuel and a service; NaN without one. */
+    public double engineStandbyCentsPerYear() {
+        return rig.engine() == null || build.fuel() == null
+                ? Double.NaN
+                : EngineStandby.centsPerYear(rig.engine(), build.fuel().litres());
+    }
 }

@@ -136,7 +136,7 @@ public record Doubts(double low, double high, List<Effect> ranked) {
         return new Prover.Case(rig, loads, taken.outage(), sunTimes);
     }
 
-    private static Store sized(Store store, double times) {
+    static Store sized(Store store, double times) {
         return store instanceof PlainStore plain ? plain.times(times) : ((RatedStore) store).times(times);
     }
 

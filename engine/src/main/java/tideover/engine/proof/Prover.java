@@ -125,6 +125,13 @@ public final class Prover {
         return failures;
     }
 
+    /** The same with so many times the sun, and the store so many times as large. */
+    public CarriedShare share(Rig rig, List<Load> loads, Outage outage, double sunTimes, double storeTimes) {
+        Rig sized = rig.with(Doubts.sized(rig.store(), storeTimes));
+        Setup setup = setup(sized, loads, outage).withSun(sunTimes);
+        return shareWhere(walkAll(setup, outage.months(), outage.hours()), outage, day -> true);
+    }
+
     /** Everything about one rig. */
     public Proof prove(Rig rig, List<Load> loads, Outage outage) {
         Setup setup = setup(rig, loads, outage);

@@ -139,6 +139,14 @@ public final class Search {
         return new Run(offers, loads, judge, progress).shortlist();
     }
 
+    /**
+     * Rigs than which none is both lighter and better, lightest first, to the first that carries everything; as far as the search knows
+     * shares: what it can only bound is walked where it may gain a hundredth.
+     */
+    public List<Rated> massFront(Offers offers, List<Load> loads, Judge judge) {
+        return new Run(offers, loads, judge, share -> {}).massFront();
+    }
+
     /** One series of net gains, all but the store's size. */
     private record Key(ArraySun panel, RigFigures withoutCapacity, Profile demand) {}
 
@@ -791,6 +799,54 @@ public final class Search {
             if (misses.size() > MISSES) {
                 misses.remove(MISSES);
             }
+        }
+
+        // --- mass against share
+
+        private List<Rated> massFront() {
+            bound();
+            record Weighed(Draft draft, long grams) {}
+            List<Weighed> all = new ArrayList<>();
+            for (Strand strand : offers.all()) {
+                double bareKg = strand.bare.massKg();
+                offers.forEachOf(strand, array -> {
+                    double panelsKg = array == null
+                            ? 0
+                            : array.count() * array.panel().listing().massKg();
+                    all.add(new Weighed(
+                            new Draft(strand, array, atMost(strand, array)), MassFront.grams(bareKg + panelsKg)));
+                });
+            }
+            all.sort(Comparator.comparingLong(Weighed::grams)
+                    .thenComparing(Weighed::draft, Draft.WORST_FIRST.reversed()));
+            MassFront front = new MassFront();
+            for (Weighed one : all) {
+                Draft draft = one.draft();
+                if (front.best() >= 1) {
+                    break;
+                }
+                if (draft.atMost() <= front.best() || atMostOfSort(draft.strand(), draft.array()) <= front.best()) {
+                    continue;
+                }
+                Priced priced = offers.priced(draft.strand(), draft.array());
+                if (priced != null && priced.cents() <= offers.mostCents()) {
+                    shareAbove(priced, front.best()).ifPresent(share -> front.add(Rated.of(priced, share)));
+                }
+            }
+            return front.rigs();
+        }
+
+        /** The share where it is above another's; of what is walked, where it is so by a step. */
+        private OptionalDouble shareAbove(Priced one, double than) {
+            Map<Key, Series> wanted = new LinkedHashMap<>();
+            want(one.rig(), wanted);
+            pass(wanted);
+            double bound = screenedShare(one.rig());
+            if (isExact(one.rig())) {
+                return bound > than ? OptionalDouble.of(bound) : OptionalDouble.empty();
+            }
+            double least = Math.max(TOLD, Math.nextUp(than));
+            return bound >= least ? judge.walkedShare(one.rig(), least) : OptionalDouble.empty();
         }
 
         // --- ways of building

@@ -31,6 +31,7 @@ import tideover.engine.wiring.Bench;
 import tideover.engine.wiring.Build;
 import tideover.engine.wiring.Laying;
 import tideover.engine.wiring.Price;
+import tideover.engine.wiring.Terms;
 
 /**
  * Every rig of the grammar as docs/models.md writes it, wired on a bench of its own, judged, priced and walked from every
@@ -70,7 +71,8 @@ final class BruteForce {
             if (findings.stream().anyMatch(finding -> finding.verdict() == Verdict.FAIL)) {
                 continue;
             }
-            long cents = Price.of(build, one.loads(), one.allowances()).totalCents();
+            long cents =
+                    Price.of(build, one.loads(), one.allowances(), Terms.NONE).totalCents();
             if (one.budgetCents().isPresent() && cents > one.budgetCents().getAsLong()) {
                 continue;
             }

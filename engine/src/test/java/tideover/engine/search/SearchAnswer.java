@@ -11,6 +11,7 @@ import tideover.engine.quantity.Workers;
 import tideover.engine.rig.Rig;
 import tideover.engine.wiring.Bench;
 import tideover.engine.wiring.Laying;
+import tideover.engine.wiring.Terms;
 
 /**
  * What the search says to a small question, in plain figures.
@@ -28,6 +29,7 @@ record SearchAnswer(@Nullable String id, long cents, double share, List<BruteFor
                 one.site(),
                 new Bench(one.stock(), Laying.ASSUMED, one.loads(), outage.help(), SmallCase.COLD_DEG_C),
                 one.allowances(),
+                Terms.NONE,
                 one.budgetCents(),
                 Workers.of(threads));
         Prover prover = prover(one, threads);
