@@ -65,9 +65,6 @@ final class Ways {
     }
 
     static Way.Kind kind(Rig rig) {
-        if (rig.engine() != null) {
-            return Way.Kind.ENGINE_AND_BATTERY;
-        }
         return switch (Manner.of(rig)) {
             case READY_BOX -> Way.Kind.READY_BOX;
             case ENCLOSURE -> Way.Kind.ENCLOSURE;
