@@ -102,6 +102,57 @@ class WaysTest {
                 .contains("Meets the target");
     }
 
+    /** The plan's place and parts with one other load. */
+    private static Ran withOnly(String name, String load) throws IOException {
+        Path home = Files.createDirectory(folder.resolve(name));
+        for (String file : List.of("jugs-parts.csv", "small-parts.csv")) {
+            Files.copy(plan(file), home.resolve(file));
+        }
+        String plan = Files.readString(plan("jugs.yaml"));
+        String changed =
+                plan.substring(0, plan.indexOf("  - name: Freezer")) + load + plan.substring(plan.indexOf("money:"));
+        return Ran.quick("size", Files.writeString(home.resolve("plan.yaml"), changed), "--format", "json");
+    }
+
+    /** A cooler with its own ice has no plug: nothing need be bought but a thermometer. */
+    @Test
+    void aCoolerOfThePlanNeedsNothing() throws IOException {
+        Ran ran = withOnly("cooler", """
+                  - name: Camp cooler
+                    runs: cold box
+                    box: cooler
+                    holds: 50 L
+                    contents: {food: 8 kg, ice: 10 kg}
+
+                """);
+        assertThat(ran.status()).isZero();
+        assertThat(ran.json().path("answer").asString())
+                .startsWith(
+                        "The least that will do costs 11.00 USD: nothing to plug into, doors shut, and a thermometer");
+    }
+
+    /** Its door shut a refrigerator ends with the agencies' 4 h; its food in a cooler with ice does not. */
+    @Test
+    void aRefrigeratorsFoodMovesIntoACooler() throws IOException {
+        Ran ran = withOnly("fridge", """
+                  - name: Kitchen fridge
+                    runs: cold box
+                    box: refrigerator
+                    holds: 140 L
+                    supply: 120 V AC 60 Hz, NEMA 5-15
+                    contents: {food: 9 kg}
+
+                """);
+        assertThat(ran.status()).isZero();
+        assertThat(ran.json().path("answer").asString())
+                .startsWith("The least that will do costs 50.00 USD: Tessaly cooler of 45 L, no battery");
+        JsonNode ways = ran.json().path("ways");
+        JsonNode nothing = ways.get(ways.size() - 1);
+        assertThat(nothing.path("way").asString()).isEqualTo("nothing");
+        assertThat(nothing.path("share").asDouble()).isZero();
+        assertThat(ran.json().path("cautions").toString()).contains("The agencies tell no hours for a cooler");
+    }
+
     /** Where no rig is within the budget the jugs still are the answer. */
     @Test
     void jugsAnswerAlsoWhereNoRigDoes() throws IOException {
