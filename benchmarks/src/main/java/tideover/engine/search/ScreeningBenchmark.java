@@ -13,6 +13,7 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
+import tideover.engine.proof.Drawdown;
 import tideover.engine.Invented;
 import tideover.engine.outage.Outage;
 import tideover.engine.proof.BusDemand;

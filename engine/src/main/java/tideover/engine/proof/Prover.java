@@ -79,34 +79,76 @@ public final class Prover {
     /** The carried share alone, over the asked months. */
     public CarriedShare share(Rig rig, List<Load> loads, Outage outage) {
         Setup setup = setup(rig, loads, outage);
-        return shareWhere(walkAll(setup, outage.months(), outage.hours()), outage, day -> true);
+        if (Fates.of(setup) == null) {
+            return shareWhere(walkAll(setup, outage.months(), outage.hours()), outage, day -> true);
+        }
+        List<Stretch> weeks = weeks(outage);
+        int[] walked = new int[weather.years()];
+        int[] carried = new int[weather.years()];
+        int[] failed = new int[weeks.size()];
+        Supplier<Walk> walks = setup.walks(outage.hours());
+        workers.forEach(weeks.size(), number -> {
+            Stretch week = weeks.get(number);
+            failed[number] = failures(walks, week, Fates.in(setup, week), outage.hours());
+        });
+        for (int number = 0; number < failed.length; number++) {
+            Stretch week = weeks.get(number);
+            int year = week.firstStartHour() / ModelYear.HOURS;
+            walked[year] += week.starts();
+            carried[year] += week.starts() - failed[number];
+        }
+        return CarriedShare.of(walked, carried, seed);
+    }
+
+    /** The asked starts in runs of a week at most, in their order. */
+    private List<Stretch> weeks(Outage outage) {
+        List<Stretch> weeks = new ArrayList<>();
+        Stretch.of(outage.months(), weather.years(), outage.hours()).forEach(all -> weeks.addAll(all.pieces(7)));
+        return weeks;
     }
 
     /**
-     * The carried share where it reaches a threshold; empty where it does not. The weeks in which the rig before failed most are
-     * walked first, then dull and hot ones, in rounds of fixed size, and a rig is given up as soon as too many outages have
-     * failed; so a poor one costs little. In which order weeks are walked changes nothing but the time it takes.
+     * The carried share where it reaches a threshold; empty where it does not. What bounds leave open is walked, the worst weeks
+     * first: those in which most outages are lost for certain, then those in which the rig before failed most, then dull and hot
+     * ones. In rounds of fixed size; a rig is given up as soon as too many outages have failed, so a poor one costs little. In
+     * which order weeks are walked changes nothing but the time it takes.
      */
     public OptionalDouble shareFrom(double threshold, Rig rig, List<Load> loads, Outage outage) {
         Setup setup = setup(rig, loads, outage);
-        List<Stretch> weeks = new ArrayList<>();
-        Stretch.of(outage.months(), weather.years(), outage.hours()).forEach(all -> weeks.addAll(all.pieces(7)));
-        Series keptNeedW = keptBound(loads, outage).needW();
-        weeks.sort(Comparator.<Stretch>comparingInt(week -> -failedBefore.getOrDefault(week, 0))
-                .thenComparingDouble(week -> week.spareW(plane, keptNeedW, rig.arrayRatedW()))
-                .thenComparingInt(Stretch::firstStartHour));
-        Supplier<Walk> walks = setup.walks(outage.hours());
+        List<Stretch> weeks = weeks(outage);
+        int[][] fates = new int[weeks.size()][];
+        workers.forEach(fates.length, number -> fates[number] = Fates.in(setup, weeks.get(number)));
         int walked = weeks.stream().mapToInt(Stretch::starts).sum();
+        int[] lost = new int[weeks.size()];
         int failed = 0;
-        for (int from = 0; from < weeks.size(); from += WEEKS_A_ROUND) {
-            List<Stretch> round = weeks.subList(from, Math.min(weeks.size(), from + WEEKS_A_ROUND));
+        for (int number = 0; number < lost.length; number++) {
+            lost[number] =
+                    (int) Arrays.stream(fates[number]).filter(fate -> fate > 0).count();
+            failed += lost[number];
+        }
+        if ((double) (walked - failed) / walked < threshold) {
+            return OptionalDouble.empty();
+        }
+        Series keptNeedW = keptBound(loads, outage).needW();
+        List<Integer> order = IntStream.range(0, weeks.size())
+                .boxed()
+                .filter(number -> Arrays.stream(fates[number]).anyMatch(fate -> fate == 0))
+                .sorted(Comparator.comparingInt((Integer number) -> -lost[number])
+                        .thenComparingInt(number -> -failedBefore.getOrDefault(weeks.get(number), 0))
+                        .thenComparingDouble(number -> weeks.get(number).spareW(plane, keptNeedW, rig.arrayRatedW()))
+                        .thenComparingInt(number -> weeks.get(number).firstStartHour()))
+                .toList();
+        Supplier<Walk> walks = setup.walks(outage.hours());
+        for (int from = 0; from < order.size(); from += WEEKS_A_ROUND) {
+            List<Integer> round = order.subList(from, Math.min(order.size(), from + WEEKS_A_ROUND));
             int[] failures = new int[round.size()];
             workers.forEach(
                     round.size(),
-                    number -> failures[number] = failures(walks.get(), round.get(number), outage.hours()));
-            failed += Arrays.stream(failures).sum();
+                    number -> failures[number] =
+                            failures(walks, weeks.get(round.get(number)), fates[round.get(number)], outage.hours()));
             for (int number = 0; number < failures.length; number++) {
-                failedBefore.put(round.get(number), failures[number]);
+                failed += failures[number] - lost[round.get(number)];
+                failedBefore.put(weeks.get(round.get(number)), failures[number]);
             }
             if ((double) (walked - failed) / walked < threshold) {
                 return OptionalDouble.empty();
@@ -115,11 +157,20 @@ public final class Prover {
         return OptionalDouble.of((double) (walked - failed) / walked);
     }
 
-    private static int failures(Walk walk, Stretch stretch, int hours) {
-        walk.onto(stretch);
-        double[] lowest = {0};
+    /** How many outages of a week fail; only those whose fate is open are walked. */
+    private static int failures(Supplier<Walk> walks, Stretch stretch, int[] fates, int hours) {
         int failures = 0;
+        Walk walk = null;
+        double[] lowest = {0};
         for (int start = stretch.starts() - 1; start >= 0; start--) {
+            if (fates[start] != 0) {
+                failures += fates[start] > 0 ? 1 : 0;
+                continue;
+            }
+            if (walk == null) {
+                walk = walks.get();
+                walk.onto(stretch);
+            }
             failures += walk.hoursCarried(start, hours, hours, lowest) < hours ? 1 : 0;
         }
         return failures;

@@ -8,6 +8,7 @@ import tideover.engine.outage.Outage;
 import tideover.engine.part.PlainStore;
 import tideover.engine.proof.ArraySun;
 import tideover.engine.proof.BusDemand;
+import tideover.engine.proof.Drawdown;
 import tideover.engine.proof.KeptBound;
 import tideover.engine.proof.NetGains;
 import tideover.engine.proof.PlaneWeather;

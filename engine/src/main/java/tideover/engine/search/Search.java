@@ -23,6 +23,7 @@ import tideover.engine.part.Panel;
 import tideover.engine.part.PlainStore;
 import tideover.engine.proof.ArraySun;
 import tideover.engine.proof.BusDemand;
+import tideover.engine.proof.Drawdown;
 import tideover.engine.proof.KeptBound;
 import tideover.engine.proof.NetGains;
 import tideover.engine.proof.PlaneWeather;

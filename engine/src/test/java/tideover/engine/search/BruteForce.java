@@ -17,6 +17,7 @@ import tideover.engine.part.ReadyBox;
 import tideover.engine.part.SocketBoard;
 import tideover.engine.proof.ArraySun;
 import tideover.engine.proof.BusDemand;
+import tideover.engine.proof.Drawdown;
 import tideover.engine.proof.KeptBound;
 import tideover.engine.proof.NetGains;
 import tideover.engine.proof.RigFigures;

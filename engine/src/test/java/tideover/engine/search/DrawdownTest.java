@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import tideover.engine.Invented;
+import tideover.engine.proof.Drawdown;
 
 /** The screening against a plain loop over starts that knows nothing of drawdowns. */
 class DrawdownTest {

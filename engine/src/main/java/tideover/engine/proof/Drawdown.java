@@ -1,4 +1,4 @@
-package tideover.engine.search;
+package tideover.engine.proof;
 
 /**
  * The store that a window of net gains needs, for every window of one length at once.
@@ -19,7 +19,7 @@ package tideover.engine.search;
  *
  * <p>A gain may be minus infinity, for more than the store can give at once: every window over it needs an infinite store.
  */
-final class Drawdown {
+public final class Drawdown {
     private Drawdown() {}
 
     /**
@@ -32,7 +32,7 @@ final class Drawdown {
      * @param stepsPerSpan   steps between two starts
      * @param chargeAtStart  0..1, above 0
      */
-    static double[] neededWh(
+    public static double[] neededWh(
             double[] darkWh,
             double[] sunnyWh,
             int starts,
