@@ -351,24 +351,19 @@ class SearchTest {
         }
     }
 
+    /** Of plain stores, of real ones, and of loads that switch themselves: every list and every count. */
     @Test
     void threadsChangeNothing() {
-        assertThat(new Case(304).search(2, rated -> true)).isEqualTo(new Case(304).search(1, rated -> true));
-    }
-
-    @Test
-    void threadsChangeNothingOfWhatIsWalked() {
-        assertThat(new Case(402, true).search(2, rated -> true))
-                .isEqualTo(new Case(402, true).search(1, rated -> true));
-        assertThat(Case.ofKept(422).search(2, rated -> true))
-                .isEqualTo(Case.ofKept(422).search(1, rated -> true));
+        for (Case one : List.of(new Case(304), new Case(404, true), Case.ofKept(422))) {
+            assertThat(one.search(2, rated -> true)).isEqualTo(one.search(1, rated -> true));
+        }
     }
 
     /** The number of a listed rig is enough to put it together again, and no two rigs share one. */
     @ParameterizedTest
-    @ValueSource(longs = {304, 306})
+    @ValueSource(longs = {303, 306, 403})
     void numbersDecode(long seed) {
-        Case one = new Case(seed, true);
+        Case one = new Case(seed, seed > 400);
         Set<String> ids = new HashSet<>();
         for (long number = 1; number <= one.shelf.rigs(); number++) {
             ids.add(one.shelf.rig(number).id());
