@@ -20,6 +20,7 @@ import tideover.engine.proof.Trace;
 import tideover.engine.rig.Chosen;
 import tideover.engine.search.Rated;
 import tideover.engine.search.Shortlist;
+import tideover.engine.why.MarginNote;
 
 /** An answer as plain text for a terminal. */
 public final class TextAnswer {
@@ -64,6 +65,7 @@ public final class TextAnswer {
         if (answer.shortlist() != null) {
             shortlist(answer.shortlist());
         }
+        replaced();
         heading("Weather");
         wrapped("  ", answer.weather());
         heading("Mind");
@@ -76,6 +78,17 @@ public final class TextAnswer {
                 Counted.of(answer.years(), "weather year"),
                 60.0 / answer.options().stepsPerHour(),
                 version));
+    }
+
+    /** Which rows of an earlier parts file a later one stands for: a row mistyped twice must not pass unseen. */
+    private void replaced() {
+        List<MarginNote> replaced = answer.notes().stream()
+                .filter(note -> note.name().equals(MarginNote.REPLACED_PARTS))
+                .toList();
+        if (!replaced.isEmpty()) {
+            heading(MarginNote.REPLACED_PARTS);
+            replaced.forEach(note -> wrapped("  - ", note.value()));
+        }
     }
 
     private void medical() {
