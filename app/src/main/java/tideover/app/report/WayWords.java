@@ -27,7 +27,7 @@ final class WayWords {
             words += " The cheapest rig that does so too costs "
                     + Words.money(answer.rig().price().totalCents(), question.currency()) + ".";
         }
-        return words + loss(answer);
+        return least.kind() == Way.Kind.NOTHING ? words : words + loss(answer);
     }
 
     /** What buying nothing risks; empty where the plan tells no worth. */

@@ -233,7 +233,8 @@ public final class Advisor {
         progress.at("other ways", 0);
         List<Way> ways = new ArrayList<>();
         double meanDegC = sky.storeRoomDegC().mean();
-        list.byRoute().forEach(one -> ways.add(Ways.ofRig(one, question.loads(), meanDegC)));
+        list.byRoute().forEach(one -> ways.add(Ways.ofRig(one, question, meanDegC)));
+        ways.addAll(enginesAlone().ways());
         ways.addAll(WithoutPower.of(question, bench(question), new WithoutPower.Walks() {
             @Override
             public double share(Rig rig, List<Load> loads) {
@@ -245,8 +246,7 @@ public final class Advisor {
                 return Advisor.this.holds(rig);
             }
         }));
-        ways.addAll(enginesAlone().ways());
-        return Ways.best(ways);
+        return Ways.best(ways, question.budgetCents());
     }
 
     /** Every engine by itself, and every vehicle with an inverter, judged on the question's outages. */
