@@ -187,30 +187,60 @@ public final class Offers {
     }
 
     private void lay(Cores.Core core, Rig bare, long number, Suits suits) {
-        long cents = cents(core.chosen());
-        if (core.builtIn() != null) {
-            BitSet suited = suits.of(core.builtIn(), bare, core.chosen()).arrays();
-            all.add(new Strand(core, null, bare, true, suited, number, cents));
+        Owned owned = shelf.owned();
+        if (!owned.withinButPanelsAndController(core.chosen())) {
             return;
         }
-        all.add(new Strand(core, null, bare, true, NONE, number, cents));
+        long cents = cents(core.chosen());
+        if (core.builtIn() != null) {
+            if (owned.withinButPanels(core.chosen())) {
+                BitSet suited = suits.of(core.builtIn(), bare, core.chosen()).arrays();
+                lay(core, null, bare, true, suited, number, cents);
+            }
+            return;
+        }
+        lay(core, null, bare, true, NONE, number, cents);
         long first = number + 1;
         for (ChargeController controller : shelf.controllers()) {
             List<Chosen> chosen = Cores.with(core.chosen(), controller);
-            Suited suited = suits.of(controller.rating(), bare, chosen);
-            long withIt = cents + controller.listing().costCents(1);
-            boolean alone = Shelf.standsAlone(controller) && suited.volts();
-            if (alone || !suited.arrays().isEmpty()) {
-                all.add(new Strand(core, controller, Shelf.assembled(chosen), alone, suited.arrays(), first, withIt));
+            if (owned.withinButPanels(chosen)) {
+                Suited suited = suits.of(controller.rating(), bare, chosen);
+                boolean alone = Shelf.standsAlone(controller) && suited.volts();
+                if (alone || !suited.arrays().isEmpty()) {
+                    lay(core, controller, Shelf.assembled(chosen), alone, suited.arrays(), first, cents(chosen));
+                }
             }
             first += shelf.rigsOf(controller);
         }
     }
 
-    private static long cents(List<Chosen> chosen) {
+    /** One strand, if any of its rigs contains what is owned. */
+    private void lay(
+            Cores.Core core,
+            @Nullable ChargeController controller,
+            Rig bare,
+            boolean alone,
+            BitSet suited,
+            long number,
+            long cents) {
+        Owned owned = shelf.owned();
+        boolean bareCounts = alone && owned.within(bare.chosen());
+        BitSet containing = owned.isNothing() ? suited : new BitSet();
+        if (!owned.isNothing()) {
+            suited.stream()
+                    .filter(place -> owned.within(
+                            Shelf.with(bare.chosen(), shelf.arrays().get(place))))
+                    .forEach(containing::set);
+        }
+        if (bareCounts || !containing.isEmpty()) {
+            all.add(new Strand(core, controller, bare, bareCounts, containing, number, cents));
+        }
+    }
+
+    private long cents(List<Chosen> chosen) {
         long cents = 0;
         for (Chosen one : chosen) {
-            cents += one.part().listing().costCents(one.count());
+            cents += shelf.owned().leastCents(one);
         }
         return cents;
     }
@@ -415,7 +445,7 @@ public final class Offers {
             reject(failed, strand.rigs());
             return false;
         }
-        Price price = Price.of(build, loads, allowances, terms);
+        Price price = shelf.owned().price(build, loads, allowances, terms);
         strand.cents += price.besidePartsCents();
         return true;
     }
@@ -439,7 +469,7 @@ public final class Offers {
             reject(failed, 1);
             return null;
         }
-        Price price = Price.of(build, loads, allowances, terms);
+        Price price = shelf.owned().price(build, loads, allowances, terms);
         long leastCents = strand.cents + (array == null ? 0 : array.cents());
         if (price.totalCents() < leastCents) {
             throw new IllegalStateException(rig.id() + " costs less than its bound");
