@@ -92,7 +92,7 @@ final class PartsTable<P> {
             if (name.isEmpty()) {
                 continue;
             }
-            Field earlier = fieldByName.putIfAbsent(name, file);
+            Field earlier = fieldByName.putIfAbsent(name.replaceFirst("^(\\./+)+", ""), file);
             if (earlier != null) {
                 file.problem(
                         Reading.quoted(name) + " a second time",

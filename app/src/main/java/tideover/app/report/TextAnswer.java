@@ -53,6 +53,9 @@ public final class TextAnswer {
             medical();
         }
         if (rig != null) {
+            if (answer.cheaperWithoutRig() != null) {
+                heading("The cheapest rig, not the way named first");
+            }
             proof(rig);
         }
         beside();
@@ -249,7 +252,9 @@ public final class TextAnswer {
         line("");
         line("  One line");
         wired.oneLine().forEach(branch -> branch(branch, "    "));
-        line("");
+        if (!wired.mind().isEmpty()) {
+            line("");
+        }
         wired.mind().forEach(caution -> wrapped("  - ", caution));
         if (wired.smallParts() != null || !wired.smallPartsNote().isEmpty()) {
             heading("Small parts and tools");
