@@ -15,8 +15,9 @@ class OrchardTest {
         assertThat(ran.status()).isZero();
         JsonNode answer = ran.json();
         Map<String, Integer> cents = new LinkedHashMap<>();
-        answer.path("ways").forEach(way -> cents.put(
-                way.path("way").asString(), way.path("total_cents").asInt()));
+        answer.path("ways")
+                .forEach(way -> cents.put(
+                        way.path("way").asString(), way.path("total_cents").asInt()));
         assertThat(cents.keySet())
                 .containsExactly(
                         "ready_box",
@@ -31,7 +32,9 @@ class OrchardTest {
         assertThat(answer.path("answer").asString())
                 .startsWith("The least that will do costs 118.67 USD: The orchard's old pickup (owned)")
                 .contains("What is told below of a rig is told of that one.");
-        assertThat(answer.path("rig").path("id").asString()).doesNotContain("gd-1100").doesNotContain("pickup");
+        assertThat(answer.path("rig").path("id").asString())
+                .doesNotContain("gd-1100")
+                .doesNotContain("pickup");
         // The rig has no engine, ways beside it have.
         assertThat(answer.path("cautions").toString())
                 .containsOnlyOnce("Exhaust kills within minutes")

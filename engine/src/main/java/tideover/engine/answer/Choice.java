@@ -51,10 +51,13 @@ public record Choice(Rated winner, Rated safer, String saferWhy, Rated lighter, 
     }
 
     private static String lighter(Rig rig, Rig than) {
-        String all = String.format(Locale.ROOT, "%.1f kg against %.1f kg, the heaviest that is moved ", rig.massKg(), than.massKg());
+        String all = String.format(
+                Locale.ROOT, "%.1f kg against %.1f kg, the heaviest that is moved ", rig.massKg(), than.massKg());
         return grams(rig.heaviestMovedKg()) == grams(than.heaviestMovedKg())
                 ? all + String.format(Locale.ROOT, "%.1f kg in both", rig.heaviestMovedKg())
-                : all + String.format(Locale.ROOT, "%.1f kg against %.1f kg", rig.heaviestMovedKg(), than.heaviestMovedKg());
+                : all
+                        + String.format(
+                                Locale.ROOT, "%.1f kg against %.1f kg", rig.heaviestMovedKg(), than.heaviestMovedKg());
     }
 
     /** Sums of the same parts in another order must not differ. */
