@@ -454,9 +454,21 @@ public final class Offers {
     long overBudget() {
         long all = overBudget;
         for (Strand strand : strands) {
-            all += leastCents(strand) > mostCents ? left(strand) : 0;
+            all += leastCents(strand) > mostCents ? unpriced(strand) : 0;
         }
         return all;
+    }
+
+    /** Of a strand's rigs from its present one on. */
+    private long unpriced(Strand strand) {
+        long unpriced = strand.at < 0 && !known.containsKey(strand.number(null)) ? 1 : 0;
+        List<Array> arrays = shelf.arraysByPrice();
+        for (int i = Math.max(0, strand.at); i < arrays.size(); i++) {
+            Array array = arrays.get(i);
+            boolean left = strand.suits.get(array.place()) && !known.containsKey(strand.number(array));
+            unpriced += left ? 1 : 0;
+        }
+        return unpriced;
     }
 
     /** Rigs of a strand that were not handed on yet. */

@@ -238,8 +238,6 @@ public final class Search {
         private long ruledOutBySort;
         private long ruledOutBySeries;
         private long screenedExactly;
-        private int walked;
-        private int walkedInVain;
         private int nearTiesWalked;
         private final Map<Long, OptionalDouble> walkedShares = new HashMap<>();
 
@@ -285,6 +283,7 @@ public final class Search {
                 fillLists();
             }
             List<OfRoute> byRoute = byRoute();
+            OptionalLong leastOverBudgetCents = winner == null ? offers.leastOverBudgetCents() : OptionalLong.empty();
             return new Shortlist(
                     winner,
                     nearTies,
@@ -296,7 +295,7 @@ public final class Search {
                             offers.shelf().rigs(),
                             offers.rejected(),
                             offers.overBudget(),
-                            winner == null ? offers.leastOverBudgetCents() : OptionalLong.empty(),
+                            leastOverBudgetCents,
                             offers.priced(),
                             ruledOutByDemand,
                             ruledOutByArray,
@@ -304,12 +303,20 @@ public final class Search {
                             ruledOutBySeries,
                             screenedExactly,
                             series,
-                            walked,
-                            walkedInVain));
+                            walkedShares.size(),
+                            (int) walkedShares.values().stream()
+                                    .filter(OptionalDouble::isEmpty)
+                                    .count()));
         }
 
         private void fillLists() {
             offers.rewind();
+            // It comes by the same rigs again.
+            ruledOutByDemand = 0;
+            ruledOutByArray = 0;
+            ruledOutBySort = 0;
+            ruledOutBySeries = 0;
+            screenedExactly = 0;
             while (!done(offers.leastCents()) && round()) {
                 progress.at(Math.min(1, (double) offers.leastCents() / endCents()));
             }
@@ -762,12 +769,10 @@ public final class Search {
             }
             double threshold = worth(one, bound);
             if (bound < threshold) {
-                ruledOutBySeries++;
+                ruledOutBySeries += walkedShares.containsKey(one.number()) ? 0 : 1;
                 return OptionalDouble.empty();
             }
-            walked++;
             OptionalDouble found = judge.walkedShare(one.rig(), threshold);
-            walkedInVain += found.isPresent() ? 0 : 1;
             walkedShares.put(one.number(), found);
             return found;
         }
