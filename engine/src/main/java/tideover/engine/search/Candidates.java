@@ -55,7 +55,8 @@ public record Candidates(
         for (@Nullable Priced one = offers.next(Offers.ALL); one != null; one = offers.next(Offers.ALL)) {
             kept.add(one);
         }
-        return new Candidates(
-                kept, shelf.rigs(), offers.rejected(), offers.overBudget(), offers.leastOverBudgetCents());
+        // First, for it may still find that some break a rule.
+        OptionalLong leastOverBudgetCents = offers.leastOverBudgetCents();
+        return new Candidates(kept, shelf.rigs(), offers.rejected(), offers.overBudget(), leastOverBudgetCents);
     }
 }

@@ -48,7 +48,7 @@ import tideover.engine.rig.Rig;
  * <p>A battery by its data sheet, or an outage with help in it, can only be bounded so: the series is that of the best plain
  * store it could be, and of the hours before help comes. So can loads that switch themselves: the series then holds the least that
  * they can live on ({@link KeptBound}). Such a rig is walked in full, cheapest first, where its bound could
- * make it the winner; for the front where it may gain a hundredth; and as a near tie, the first few.
+ * make it the winner or a step of the front; and as a near tie, the first few.
  *
  * <p>Most rigs need no pass of their own, and no wiring either. Gains rise with every efficiency, with the controller's current,
  * with the array, and fall with the demand; so a made-up rig with the best of each carries no less than any real one. Two such
@@ -235,8 +235,6 @@ public final class Search {
         private int series;
         private long ruledOutBySeries;
         private long screenedExactly;
-        private int walked;
-        private int walkedInVain;
         private int nearTiesWalked;
         private final Map<Long, OptionalDouble> walkedShares = new HashMap<>();
 
@@ -306,8 +304,10 @@ public final class Search {
                     ruledOutBySeries,
                     screenedExactly,
                     series,
-                    walked,
-                    walkedInVain);
+                    walkedShares.size(),
+                    (int) walkedShares.values().stream()
+                            .filter(OptionalDouble::isEmpty)
+                            .count());
         }
 
         private void fillLists() {
@@ -766,12 +766,10 @@ public final class Search {
             }
             double threshold = worth(one, bound);
             if (bound < threshold) {
-                ruledOutBySeries++;
+                ruledOutBySeries += walkedShares.containsKey(one.number()) ? 0 : 1;
                 return OptionalDouble.empty();
             }
-            walked++;
             OptionalDouble found = judge.walkedShare(one.rig(), threshold);
-            walkedInVain += found.isPresent() ? 0 : 1;
             walkedShares.put(one.number(), found);
             return found;
         }
@@ -808,7 +806,7 @@ public final class Search {
                 if (nearTie(rated.cents())) {
                     nearTies.add(rated);
                 }
-                if (wantsManner(Manner.of(rated.rig())) && judge.holds(rated)) {
+                if (!meeting.containsKey(Manner.of(rated.rig())) && judge.holds(rated)) {
                     meeting.put(Manner.of(rated.rig()), rated);
                 }
             }
