@@ -25,10 +25,12 @@ final class WayWords {
                 + Words.of100(least.share()) + " " + Words.outages(question) + ".";
         if (answer.rig() != null) {
             words += " The cheapest rig that does so too costs "
-                    + Words.money(answer.rig().price().totalCents(), question.currency())
-                    + ". What is told below of a rig is told of that one.";
+                    + Words.money(answer.rig().price().totalCents(), question.currency()) + ".";
         }
-        return least.kind() == Way.Kind.NOTHING ? words : words + loss(answer);
+        if (least.kind() != Way.Kind.NOTHING) {
+            words += loss(answer);
+        }
+        return answer.rig() == null ? words : words + " What is told below of a rig is told of that one.";
     }
 
     /** What buying nothing risks; empty where the plan tells no worth. */

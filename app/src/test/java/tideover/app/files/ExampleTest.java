@@ -71,7 +71,7 @@ class ExampleTest {
                 .contains(Condition.NEW, Condition.USED, Condition.OWNED);
         assertThat(question.parts().stream().map(Object::getClass).distinct()).hasSize(11);
         assertThat(question.cautions()).hasSize(1).first().asString().contains("Wellpost cooler of 60 L");
-        for (String name : List.of("orchard-shop.csv", "orchard-shelf.yaml")) {
+        for (String name : List.of("orchard-shop.csv", "orchard-shelf.yaml", "orchard-tools.csv")) {
             assertThat(Files.readAllLines(folder().resolve(name)).get(0))
                     .startsWith("# Every part, maker's name, price and figure in this file is invented.");
         }
