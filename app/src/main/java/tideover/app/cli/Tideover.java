@@ -30,6 +30,7 @@ import tideover.engine.answer.Question;
         subcommands = {
             SizeCommand.class,
             ProveCommand.class,
+            StepsCommand.class,
             SitesCommand.class,
             LoadsCommand.class,
             WeatherCommand.class,

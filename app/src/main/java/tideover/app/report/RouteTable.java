@@ -1,6 +1,7 @@
 package tideover.app.report;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import tideover.engine.answer.Question;
 import tideover.engine.rig.Route;
@@ -37,7 +38,9 @@ final class RouteTable {
         for (Route route : Route.values()) {
             OfRoute way = byRoute.stream()
                     .filter(one -> one.rated().rig().route() == route)
-                    .findFirst()
+                    .min(Comparator.comparing((OfRoute one) -> !one.meets())
+                            .thenComparing(one -> one.meets() ? 0 : -one.rated().share())
+                            .thenComparingLong(one -> one.rated().price().totalCents()))
                     .orElse(null);
             if (way == null) {
                 List<String> none = new ArrayList<>(List.of(route.words(), ""));

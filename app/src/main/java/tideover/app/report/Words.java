@@ -329,6 +329,10 @@ public final class Words {
                     byStore,
                     byPanels));
         }
+        if (counts.notReached() > 0) {
+            sentences.add(String.format(
+                    Locale.ROOT, "%,d cost more than anything that was looked for.", counts.notReached()));
+        }
         sentences.add(String.format(
                 Locale.ROOT,
                 "%,d kept every rule and were wired and priced; %,d of them were followed in full, step by step.",

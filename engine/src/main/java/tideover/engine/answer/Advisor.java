@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.OptionalLong;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.load.Load;
@@ -26,8 +27,10 @@ import tideover.engine.rig.Chosen;
 import tideover.engine.rig.Rig;
 import tideover.engine.rig.RuleBook;
 import tideover.engine.rig.Site;
+import tideover.engine.search.BestShare;
 import tideover.engine.search.Candidates;
 import tideover.engine.search.Offers;
+import tideover.engine.search.Owned;
 import tideover.engine.search.Rated;
 import tideover.engine.search.Search;
 import tideover.engine.search.Shelf;
@@ -99,6 +102,11 @@ public final class Advisor {
         return new Advisor(question, options, skies, progress).size();
     }
 
+    /** Buying in two steps: the best share for a first sum, then the best for what is added to it. Whole cents. */
+    public static Steps steps(Question question, long nowCents, long laterCents, Options options, Progress progress) {
+        return new Advisor(question, options, progress).steps(nowCents, laterCents);
+    }
+
     /** One given rig, fully simulated. */
     public static Answer prove(Question question, Rig rig, Options options, Progress progress) {
         return new Advisor(question, options, progress)
@@ -162,12 +170,71 @@ public final class Advisor {
         return answer(list, proven, meets, beside, ways);
     }
 
+    private Steps steps(long nowCents, long laterCents) {
+        BestShare best = new BestShare(
+                sky.plane(),
+                sky.weather().years(),
+                question.place().meanSolarNoonHour(),
+                options.stepsPerHour(),
+                question.asked(),
+                keptBound(prover(sky)),
+                workers,
+                question.loads(),
+                (rig, threshold) -> prover(sky).shareFrom(threshold, rig, question.loads(), question.outage()));
+        Rated firstFound = best.of(offers(Owned.NOTHING, nowCents), new SearchTold(progress));
+        Steps.Step first = step(firstFound);
+        Steps.Step second = null;
+        if (first != null) {
+            Rated found = best.of(offers(Owned.of(first.rig().build()), laterCents), new SearchTold(progress));
+            second = found == null
+                    ? null
+                    : found.rig().id().equals(first.rig().rig().id())
+                            ? new Steps.Step(first.rig(), found.price(), first.meets())
+                            : step(found);
+        }
+        Rated whole = best.of(offers(Owned.NOTHING, nowCents + laterCents), new SearchTold(progress));
+        Steps.Whole together = null;
+        if (whole != null) {
+            CarriedShare share = prover(sky).share(whole.rig(), question.loads(), question.outage());
+            together = new Steps.Whole(
+                    whole,
+                    share,
+                    confirm(whole.rig()),
+                    share.share() >= question.asked().targetShare() && holds(whole.rig()));
+        }
+        Steps.Met met = first != null && first.meets()
+                ? Steps.Met.AT_ONCE
+                : second != null && second.meets() ? Steps.Met.LATER : Steps.Met.NEVER;
+        ProvenRig last = second == null ? null : second.rig();
+        return new Steps(
+                question,
+                options,
+                sky.weather().years(),
+                nowCents,
+                laterCents,
+                first,
+                second,
+                together,
+                met,
+                question.weather().words(),
+                Cautions.of(question, last, sky.weather()));
+    }
+
+    private Steps.@Nullable Step step(@Nullable Rated found) {
+        if (found == null) {
+            return null;
+        }
+        ProvenRig proven = proven(found.rig(), confirm(found.rig()));
+        return new Steps.Step(proven, found.price(), meets(proven));
+    }
+
     /** Of each kind of way the best. */
     private List<Way> ways(Shortlist list) {
         progress.at("other ways", 0);
         List<Way> ways = new ArrayList<>();
         double meanDegC = sky.storeRoomDegC().mean();
-        list.byRoute().forEach(one -> ways.add(Ways.ofRig(one, question.loads(), meanDegC)));
+        list.byRoute().forEach(one -> ways.add(Ways.ofRig(one, question, meanDegC)));
+        ways.addAll(enginesAlone().ways());
         ways.addAll(WithoutPower.of(question, bench(question), new WithoutPower.Walks() {
             @Override
             public double share(Rig rig, List<Load> loads) {
@@ -179,8 +246,7 @@ public final class Advisor {
                 return Advisor.this.holds(rig);
             }
         }));
-        ways.addAll(enginesAlone().ways());
-        return Ways.best(ways);
+        return Ways.best(ways, question.budgetCents());
     }
 
     /** Every engine by itself, and every vehicle with an inverter, judged on the question's outages. */
@@ -232,14 +298,22 @@ public final class Advisor {
 
     /** Those that keep the rules, priced as they are asked for. */
     private Offers offers() {
+        return offers(Owned.NOTHING, question.budgetCents());
+    }
+
+    private Offers offers(Owned owned, long budgetCents) {
+        return offers(owned, OptionalLong.of(budgetCents));
+    }
+
+    private Offers offers(Owned owned, OptionalLong budgetCents) {
         return Offers.of(
-                shelf(question),
+                Shelf.of(question.parts(), question.rigs(), question.loads(), owned),
                 question.loads(),
                 site(question),
                 bench(question),
                 question.allowances(),
                 question.terms(),
-                question.budgetCents(),
+                budgetCents,
                 workers);
     }
 
@@ -292,14 +366,19 @@ public final class Advisor {
     private Answer prove(Rig rig) {
         CarriedShare confirmed = confirm(rig);
         ProvenRig proven = proven(rig, confirmed);
+        boolean meets = meets(proven);
+        return answer(null, proven, meets, beside(proven, meets), List.of());
+    }
+
+    private boolean meets(ProvenRig proven) {
         double target = question.asked().targetShare();
         StormProof storm = proven.proof().storm();
-        boolean meets = proven.proof().share().share() >= target
+        CarriedShare confirmed = proven.confirmed();
+        return proven.proof().share().share() >= target
                 && (storm == null || storm.share().share() >= target)
                 && (confirmed == null || confirmed.share() >= target)
                 && proven.findings().stream().noneMatch(f -> f.verdict() == Verdict.FAIL)
-                && holdsInOtherStorms(rig);
-        return answer(null, proven, meets, beside(proven, meets), List.of());
+                && holdsInOtherStorms(proven.rig());
     }
 
     /** What stands beside the winner; where there is none, beside the nearest miss. */
@@ -453,7 +532,7 @@ public final class Advisor {
 
     private Answer answer(
             @Nullable Shortlist shortlist, @Nullable ProvenRig rig, boolean meets, Beside beside, List<Way> ways) {
-        List<String> cautions = new ArrayList<>(Cautions.of(question, rig, sky.weather()));
+        List<String> cautions = new ArrayList<>(Cautions.of(question, rig, sky.weather(), ways));
         List<Chosen> aids =
                 new ArrayList<>(rig == null ? List.of() : Aids.in(rig.rig().chosen()));
         ways.stream().filter(Way::meets).forEach(way -> aids.addAll(Aids.in(way.chosen())));

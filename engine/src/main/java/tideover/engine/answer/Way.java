@@ -107,6 +107,11 @@ public record Way(
         chosen = List.copyOf(chosen);
     }
 
+    /** The same where it does not meet what is asked after all. */
+    Way missed() {
+        return new Way(kind, chosen, price, share, false, figures, expectedLossCents);
+    }
+
     /** Whether it is a rig, with a battery; else an engine, a vehicle, or nothing to plug into. */
     public boolean hasRig() {
         return kind.compareTo(Kind.ENGINE_AND_BATTERY) <= 0;

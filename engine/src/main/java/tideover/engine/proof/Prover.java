@@ -79,7 +79,7 @@ public final class Prover {
     /** The carried share alone, over the asked months. */
     public CarriedShare share(Rig rig, List<Load> loads, Outage outage) {
         Setup setup = setup(rig, loads, outage);
-        if (Fates.of(setup) == null) {
+        if (Fates.of(setup) == null || setup.standInHours() < outage.hours()) {
             return shareWhere(walkAll(setup, outage.months(), outage.hours()), outage, day -> true);
         }
         List<Stretch> weeks = weeks(outage);
@@ -115,6 +115,9 @@ public final class Prover {
      */
     public OptionalDouble shareFrom(double threshold, Rig rig, List<Load> loads, Outage outage) {
         Setup setup = setup(rig, loads, outage);
+        if (setup.standInHours() < outage.hours()) {
+            return threshold > 0 ? OptionalDouble.empty() : OptionalDouble.of(0);
+        }
         List<Stretch> weeks = weeks(outage);
         int[][] fates = new int[weeks.size()][];
         workers.forEach(fates.length, number -> fates[number] = Fates.in(setup, weeks.get(number)));
@@ -217,7 +220,7 @@ public final class Prover {
                 Lifts.of(this, rig, loads, setup, noonHour, stepsPerHour, habitHours),
                 endings(starts, outage),
                 temperatures(setup),
-                Habits.of(this, loads, changed -> setup(rig, changed, outage), habitHours),
+                Habits.of(this, rig.served(loads), changed -> setup(rig, changed, outage), habitHours),
                 bareShare(setup, loads));
     }
 

@@ -74,7 +74,7 @@ final class EngineRules {
                                 ? "The charger, fed by %1$s, goes into an outlet of %2$s."
                                 : "What plug the charger has is not told: see that it goes into an outlet of %2$s, with its volts"
                                         + " and hertz, without an adapter.",
-                told ? fedBy.words() : charge.fromMains() ? "the mains" : "direct current",
+                fedBy != null ? fedBy.words() : charge.fromMains() ? "the mains" : "direct current",
                 engine.listing().name()));
     }
 

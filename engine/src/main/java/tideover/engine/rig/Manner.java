@@ -5,9 +5,13 @@ public enum Manner {
     READY_BOX,
     ENCLOSURE,
     SEPARATE_PARTS,
-    DIRECT_CURRENT_ONLY;
+    DIRECT_CURRENT_ONLY,
+    ENGINE_AND_BATTERY;
 
     public static Manner of(Rig rig) {
+        if (rig.engine() != null) {
+            return ENGINE_AND_BATTERY;
+        }
         if (rig.inverter() == null) {
             return DIRECT_CURRENT_ONLY;
         }

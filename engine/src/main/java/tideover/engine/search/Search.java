@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
@@ -13,6 +14,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.PriorityQueue;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.load.Load;
@@ -32,8 +34,8 @@ import tideover.engine.quantity.Series;
 import tideover.engine.quantity.Workers;
 import tideover.engine.rig.Aids;
 import tideover.engine.rig.Chosen;
+import tideover.engine.rig.Manner;
 import tideover.engine.rig.Rig;
-import tideover.engine.rig.Route;
 
 /**
  * Finds the cheapest rig that meets the target, by drawdown screening.
@@ -65,7 +67,7 @@ public final class Search {
     private static final int NEAR_WALKS = 6;
 
     /** So many that the screening can only bound are walked for each way of building; then it is left untold. */
-    private static final int ROUTE_WALKS = 6;
+    private static final int MANNER_WALKS = 6;
 
     /** Front and misses begin here, if anything gets so far: what fails more often than not is nobody's answer. */
     private static final double TOLD = 0.5;
@@ -231,9 +233,6 @@ public final class Search {
         private final Map<Key, double[]> shares = new HashMap<>();
 
         private int series;
-        private long ruledOutByDemand;
-        private long ruledOutByArray;
-        private long ruledOutBySort;
         private long ruledOutBySeries;
         private long screenedExactly;
         private int walked;
@@ -247,8 +246,12 @@ public final class Search {
         private double leastTold = TOLD;
 
         private @Nullable Rated winner;
-        private final Map<Route, Rated> meeting = new EnumMap<>(Route.class);
-        private final Map<Route, Integer> routeWalks = new EnumMap<>(Route.class);
+        private final Map<Manner, Rated> meeting = new EnumMap<>(Manner.class);
+        private final Map<Manner, Integer> mannerWalks = new EnumMap<>(Manner.class);
+
+        /** Those that some rig of the shelf has. */
+        private final Set<Manner> manners = EnumSet.noneOf(Manner.class);
+
         private final List<Rated> nearTies = new ArrayList<>();
         private final List<Rated> unconfirmed = new ArrayList<>();
         private final List<Rated> front = new ArrayList<>();
@@ -278,32 +281,39 @@ public final class Search {
                 leastTold = 0;
                 fillLists();
             }
-            List<OfRoute> byRoute = byRoute();
-            return new Shortlist(
-                    winner,
-                    nearTies,
-                    unconfirmed,
-                    front,
-                    misses,
-                    byRoute,
-                    new Shortlist.Counts(
-                            offers.shelf().rigs(),
-                            offers.rejected(),
-                            offers.overBudget(),
-                            winner == null ? offers.leastOverBudgetCents() : OptionalLong.empty(),
-                            offers.priced(),
-                            ruledOutByDemand,
-                            ruledOutByArray,
-                            ruledOutBySort,
-                            ruledOutBySeries,
-                            screenedExactly,
-                            series,
-                            walked,
-                            walkedInVain));
+            Shortlist.Counts counts = counts();
+            return new Shortlist(winner, nearTies, unconfirmed, front, misses, byRoute(), counts);
+        }
+
+        /** Before the ways of building are looked for among those ruled out. */
+        private Shortlist.Counts counts() {
+            Map<String, Long> rejected = Map.copyOf(offers.rejected());
+            long fell = offers.fell();
+            long overBudget = offers.overBudget();
+            long priced = offers.priced();
+            long notReached = offers.notReached();
+            return new Shortlist.Counts(
+                    offers.shelf().rigs(),
+                    rejected,
+                    fell,
+                    overBudget,
+                    winner == null ? offers.leastOverBudgetCents() : OptionalLong.empty(),
+                    priced,
+                    offers.ruledOut(strand -> strand.ruledOutByDemand),
+                    offers.ruledOut(strand -> strand.ruledOutByArray),
+                    offers.ruledOut(strand -> strand.ruledOutBySort),
+                    notReached,
+                    ruledOutBySeries,
+                    screenedExactly,
+                    series,
+                    walked,
+                    walkedInVain);
         }
 
         private void fillLists() {
             offers.rewind();
+            ruledOutBySeries = 0;
+            screenedExactly = 0;
             while (!done(offers.leastCents()) && round()) {
                 progress.at(Math.min(1, (double) offers.leastCents() / endCents()));
             }
@@ -328,6 +338,7 @@ public final class Search {
                 Strand strand = strands.get(i);
                 figures[i] = figures(strand.bare);
                 used.or(strand.suits);
+                manners.add(Manner.of(strand.bare));
                 Profile profile = profile(strand.bare);
                 strand.profile = profiles.computeIfAbsent(profile, same -> profiles.size());
             }
@@ -563,22 +574,22 @@ public final class Search {
         private final Offers.Sieve sieve = new Offers.Sieve() {
             @Override
             public boolean wantsAny(Strand strand, long leastCents) {
-                if (atMostOfAny(strand) >= ofInterest(strand.bare.route(), leastCents)) {
+                if (atMostOfAny(strand) >= ofInterest(Manner.of(strand.bare), leastCents)) {
                     return true;
                 }
-                ruledOutByDemand += offers.left(strand);
+                strand.ruledOutByDemand += offers.left(strand);
                 return false;
             }
 
             @Override
             public boolean wants(Strand strand, Shelf.@Nullable Array array, long leastCents) {
-                double least = ofInterest(strand.bare.route(), leastCents);
+                double least = ofInterest(Manner.of(strand.bare), leastCents);
                 if (atMost(strand, array) < least) {
-                    ruledOutByArray++;
+                    strand.ruledOutByArray += offers.isPriced(strand, array) ? 0 : 1;
                     return false;
                 }
                 if (atMostOfSort(strand, array) < least) {
-                    ruledOutBySort++;
+                    strand.ruledOutBySort += offers.isPriced(strand, array) ? 0 : 1;
                     return false;
                 }
                 return true;
@@ -689,16 +700,13 @@ public final class Search {
                 return true;
             }
             boolean frontEnds = bestOfFront() >= 1 || (winner != null && leastCents > FRONT_TIMES * winner.cents());
-            return winner != null
-                    && !nearTie(leastCents)
-                    && frontEnds
-                    && meeting.size() + given() == Route.values().length;
+            return winner != null && !nearTie(leastCents) && frontEnds && meeting.size() + given() == manners.size();
         }
 
         /** Ways of building that have had their walks. */
         private int given() {
-            return (int) routeWalks.entrySet().stream()
-                    .filter(entry -> entry.getValue() >= ROUTE_WALKS && !meeting.containsKey(entry.getKey()))
+            return (int) mannerWalks.entrySet().stream()
+                    .filter(entry -> entry.getValue() >= MANNER_WALKS && !meeting.containsKey(entry.getKey()))
                     .count();
         }
 
@@ -720,7 +728,7 @@ public final class Search {
         }
 
         /** The least share with which a rig of a price could still enter a list. */
-        private double ofInterest(Route route, long cents) {
+        private double ofInterest(Manner manner, long cents) {
             if (seeksWinner) {
                 return target;
             }
@@ -728,7 +736,7 @@ public final class Search {
             if (winner == null || nearTie(cents)) {
                 least = Math.min(least, Math.min(target, leastOfMisses()));
             }
-            return wantsRoute(route) ? Math.min(least, target) : least;
+            return wantsManner(manner) ? Math.min(least, target) : least;
         }
 
         private double leastOfMisses() {
@@ -738,8 +746,8 @@ public final class Search {
         }
 
         /** Whether it is still to be told what the cheapest of a way of building is that meets the target. */
-        private boolean wantsRoute(Route route) {
-            return winner != null && !meeting.containsKey(route) && routeWalks.getOrDefault(route, 0) < ROUTE_WALKS;
+        private boolean wantsManner(Manner manner) {
+            return winner != null && !meeting.containsKey(manner) && mannerWalks.getOrDefault(manner, 0) < MANNER_WALKS;
         }
 
         /**
@@ -775,10 +783,10 @@ public final class Search {
             }
             double forFront = frontIsOpen(one.cents()) ? Math.nextUp(leastOfFront()) : 2;
             boolean mayTie = nearTie(one.cents()) && bound >= target && nearTiesWalked < NEAR_WALKS;
-            boolean mayMeet = bound >= target && wantsRoute(one.rig().route());
+            boolean mayMeet = bound >= target && wantsManner(Manner.of(one.rig()));
             nearTiesWalked += mayTie ? 1 : 0;
             if (mayMeet && !mayTie) {
-                routeWalks.merge(one.rig().route(), 1, Integer::sum);
+                mannerWalks.merge(Manner.of(one.rig()), 1, Integer::sum);
             }
             return mayTie || mayMeet ? Math.min(target, forFront) : forFront;
         }
@@ -800,8 +808,8 @@ public final class Search {
                 if (nearTie(rated.cents())) {
                     nearTies.add(rated);
                 }
-                if (wantsRoute(rated.rig().route()) && judge.holds(rated)) {
-                    meeting.put(rated.rig().route(), rated);
+                if (wantsManner(Manner.of(rated.rig())) && judge.holds(rated)) {
+                    meeting.put(Manner.of(rated.rig()), rated);
                 }
             }
         }
@@ -813,7 +821,7 @@ public final class Search {
             progress.found(new Find(Find.Kind.MEETS, rated));
             if (judge.holds(rated)) {
                 winner = rated;
-                meeting.put(rated.rig().route(), rated);
+                meeting.put(Manner.of(rated.rig()), rated);
                 progress.found(new Find(Find.Kind.CONFIRMED, rated));
             } else {
                 unconfirmed.add(rated);
@@ -885,9 +893,9 @@ public final class Search {
         /** For each way of building the cheapest that meets the target; where none does, the nearest to it. */
         private List<OfRoute> byRoute() {
             List<OfRoute> ways = new ArrayList<>();
-            for (Route route : Route.values()) {
-                Rated found = meeting.get(route);
-                Rated nearest = found == null ? nearestOf(route) : null;
+            for (Manner manner : manners) {
+                Rated found = meeting.get(manner);
+                Rated nearest = found == null ? nearestOf(manner) : null;
                 if (found != null) {
                     ways.add(new OfRoute(found, true));
                 } else if (nearest != null) {
@@ -898,10 +906,10 @@ public final class Search {
         }
 
         /** Among those whose share the screening tells itself and that may be best; the cheapest of the best. */
-        private @Nullable Rated nearestOf(Route route) {
+        private @Nullable Rated nearestOf(Manner manner) {
             PriorityQueue<Draft> brightest = new PriorityQueue<>(Draft.WORST_FIRST);
             for (Strand strand : offers.all()) {
-                if (strand.bare.route() == route && isExact(strand.bare)) {
+                if (Manner.of(strand.bare) == manner && isExact(strand.bare)) {
                     offers.forEachOf(strand, array -> {
                         brightest.add(new Draft(strand, array, atMost(strand, array)));
                         if (brightest.size() > MOST_DRAFTS) {

@@ -36,13 +36,15 @@ public final class Shelf {
         }
     }
 
-    private Shelf(List<Part> parts, Grammar grammar) {
+    private final Owned owned;
+
+    private Shelf(List<Part> parts, Grammar grammar, Owned owned) {
+        this.owned = owned;
         controllers = Cores.kind(parts, ChargeController.class);
         for (Panel panel : Cores.kind(parts, Panel.class)) {
             int most = Math.min(grammar.mostPanels(), panel.listing().atHand());
             for (int count = 1; count <= most; count++) {
-                arrays.add(
-                        new Array(panel, count, arrays.size(), panel.listing().costCents(count)));
+                arrays.add(new Array(panel, count, arrays.size(), owned.leastCents(new Chosen(panel, count))));
             }
         }
         byPrice = arrays.stream()
@@ -56,15 +58,22 @@ public final class Shelf {
 
     /** Of the parts that can serve some of the loads: sockets by themselves do not where no load takes direct current. */
     public static Shelf of(List<Part> parts, Grammar grammar, List<Load> loads) {
+        return of(parts, grammar, loads, Owned.NOTHING);
+    }
+
+    /** Of the parts beside what is owned; its numbers are not those of all parts. Rigs without what is owned are no offers. */
+    public static Shelf of(List<Part> parts, Grammar grammar, List<Load> loads, Owned owned) {
         boolean direct =
                 loads.stream().anyMatch(load -> load.plugged() && !load.supply().isAc());
+        List<Part> fitting = owned.fitting(parts);
         return new Shelf(
                 direct
-                        ? parts
-                        : parts.stream()
+                        ? fitting
+                        : fitting.stream()
                                 .filter(part -> !(part instanceof SocketBoard))
                                 .toList(),
-                grammar);
+                grammar,
+                owned);
     }
 
     /** How many rigs can be put together. */
@@ -104,6 +113,10 @@ public final class Shelf {
             left -= arrays.size();
         }
         throw new IllegalStateException("place " + place);
+    }
+
+    Owned owned() {
+        return owned;
     }
 
     List<Cores.Core> cores() {

@@ -90,6 +90,27 @@ public record PartsList(List<Line> lines, Map<String, Integer> missing) {
         return part instanceof Fuse ? Math.max(0, Math.min(SPARE_FUSES, left)) : 0;
     }
 
+    /** What must be bought of this list where another has been bought: of each line what the whole packs of that one leave over. */
+    public PartsList beyond(PartsList before) {
+        Map<String, Double> there = new TreeMap<>();
+        for (Line line : before.lines) {
+            there.merge(
+                    line.part().listing().id(),
+                    (double) line.bought() * line.part().perPrice(),
+                    Double::sum);
+        }
+        List<Line> more = new ArrayList<>();
+        for (Line line : lines) {
+            double left = there.getOrDefault(line.part().listing().id(), 0.0);
+            double needed = line.needed() - left;
+            there.put(line.part().listing().id(), Math.max(0, -needed));
+            if (needed > ROUNDING) {
+                more.add(Line.of(line.part(), needed));
+            }
+        }
+        return new PartsList(more, missing);
+    }
+
     public long smallPartsCents() {
         return cents(false);
     }

@@ -59,6 +59,40 @@ public record Price(
     }
 
     /**
+     * What a rig costs where another that it contains was bought before. Main parts: only what is more than was bought then, at the
+     * price of so many. Small parts and tools line by line: what was bought then and is of the same kind serves again, wherever in
+     * the rig. Allowances: what this way of building takes more than that one, no less than nothing. Tax and shipping: of what is
+     * added alone, as an order of its own.
+     */
+    public static Price ofAddition(Build build, Build before, List<Load> loads, Allowances allowances, Terms terms) {
+        Rig rig = build.rig();
+        Basket basket = new Basket(terms);
+        Map<String, Integer> mainBefore = new TreeMap<>();
+        for (Chosen chosen : before.rig().chosen()) {
+            Listing listing = chosen.part().listing();
+            mainBefore.merge(listing.id(), listing.boughtFor(chosen.count()), Integer::sum);
+        }
+        long parts = Math.max(0, build.fuelCents() - before.fuelCents());
+        for (Chosen chosen : rig.chosen()) {
+            Listing listing = chosen.part().listing();
+            int more = chosen.count() - mainBefore.getOrDefault(listing.id(), 0);
+            parts += more > 0 ? basket.take(listing, more) : 0;
+        }
+        int joined = hardWiredServed(rig, loads) - hardWiredServed(before.rig(), loads);
+        long joining = allowances.hardWiredCents() * Math.max(0, joined);
+        if (!build.counted()) {
+            long allowed = Math.max(0, allowed(rig, allowances) - allowed(before.rig(), allowances));
+            return new Price(parts, allowed, 0, joining, basket.taxCents(), basket.shippingCents());
+        }
+        PartsList added = build.partsList().beyond(before.partsList());
+        for (PartsList.Line line : added.lines()) {
+            basket.take(line.part().listing(), line.bought());
+        }
+        return new Price(
+                parts, added.smallPartsCents(), added.toolsCents(), joining, basket.taxCents(), basket.shippingCents());
+    }
+
+    /**
      * No more than the total of any rig that has at least these main parts, on these terms. Every term is the least it can come
      * to: of each part the count, this or a greater one, that is cheapest with its tax; of a seller's shipping nothing where
      * a fuller order may be free of it; and the sum is rounded as the tax is.
@@ -150,13 +184,13 @@ public record Price(
     }
 
     /** Those that find an outlet: what is nice to have and finds none goes without, and is not joined. */
-    private static long hardWiredServed(Rig rig, List<Load> loads) {
+    private static int hardWiredServed(Rig rig, List<Load> loads) {
         List<Load> hardWired =
                 loads.stream().filter(load -> load.nature().hardWired()).toList();
         if (hardWired.isEmpty()) {
             return 0;
         }
-        return Sockets.of(rig, hardWired).plugged().stream()
+        return (int) Sockets.of(rig, hardWired).plugged().stream()
                 .filter(plugged -> plugged.throughInverter(rig) || plugged.direct())
                 .count();
     }

@@ -119,10 +119,11 @@ class AidsWalkTest {
     }
 
     /** Beside a rig a stand-in does what striking the load out of the plan would do, until it is used up. */
-    @Test
-    void standInIsAsIfTheLoadWereNotThere() {
+    @ParameterizedTest
+    @ValueSource(booleans = {true, false})
+    void standInIsAsIfTheLoadWereNotThere(boolean bySheet) {
         Invented invented = new Invented(5);
-        Rig rig = invented.rig();
+        Rig rig = bySheet ? invented.ratedRig(100, 2, 20) : invented.rig();
         Load lamp = new SteadyLoad("Lamp", Invented.SOCKET, 6, true, new Need.AlwaysOn(), RoomKind.INDOORS);
         Load radio = new SteadyLoad("Radio", Invented.SOCKET, 4, true, new Need.AlwaysOn(), RoomKind.INDOORS);
         StandIn lantern = new StandIn(Invented.listing("L", 1, 1), "Lamp", 60);
@@ -138,6 +139,8 @@ class AidsWalkTest {
                 .isEqualTo(prover().share(rig, List.of(radio), outage(48)).share());
         assertThat(prover().share(aided, List.of(lamp, radio), outage(61)).share())
                 .isZero();
+        assertThat(prover().shareFrom(0.01, aided, List.of(lamp, radio), outage(61)))
+                .isEmpty();
     }
 
     /** One bound for all sets must not be harder than that of any. */
