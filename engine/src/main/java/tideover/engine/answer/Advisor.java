@@ -217,7 +217,7 @@ public final class Advisor {
                 together,
                 met,
                 question.weather().words(),
-                Cautions.of(question, last, sky.weather()));
+                Cautions.of(question, last, sky.weather(), List.of()));
     }
 
     private Steps.@Nullable Step step(@Nullable Rated found) {
