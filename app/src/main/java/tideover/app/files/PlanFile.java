@@ -353,6 +353,10 @@ public final class PlanFile {
                 : grammar;
     }
 
+    private static boolean isForMedical(Aid aid, Load load) {
+        return load.nature().medical() != null && aid.forLoad().equalsIgnoreCase(load.name());
+    }
+
     /** Told only of plans whose parts hold some of them: no other is changed by it. */
     private void checkAids(Field block, Grammar grammar, List<Part> parts, List<Load> loads, Outage outage) {
         List<Aid> aids = parts.stream()
@@ -366,7 +370,11 @@ public final class PlanFile {
         for (Aid aid : aids) {
             if (loads.stream().noneMatch(aid::suits)) {
                 reading.caution(aid.listing().name() + " (" + aid.listing().source()
-                        + ") is not looked at: no load of this" + " plan is what it is for (" + aid.forLoad() + ").");
+                        + ") is not looked at: "
+                        + (loads.stream().anyMatch(load -> isForMedical(aid, load))
+                                ? "it is no second plan for a load on which somebody's health hangs (" + aid.forLoad()
+                                        + ")."
+                                : "no load of this plan is what it is for (" + aid.forLoad() + ")."));
             }
         }
         int sets = Aids.countSets(parts, loads, grammar.mostJugs(), outage.hours());

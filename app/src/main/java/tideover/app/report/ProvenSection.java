@@ -94,7 +94,10 @@ final class ProvenSection {
             all.add(confirmed);
         }
         ShareStrip strip = new ShareStrip(all, outage.targetShare());
-        Table.Builder table = Table.titled("Outages carried")
+        Table.Builder table = Table.titled(
+                        answer.cheaperWithoutRig() == null
+                                ? "Outages carried"
+                                : "Outages carried by the cheapest rig, not by the way named first")
                 .words("outages that begin")
                 .figures("carried, of\u00a0100")
                 .figures("90\u00a0% interval")
