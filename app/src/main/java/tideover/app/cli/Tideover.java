@@ -31,6 +31,7 @@ import tideover.engine.answer.Question;
             SizeCommand.class,
             ProveCommand.class,
             StepsCommand.class,
+            PlacesCommand.class,
             SitesCommand.class,
             LoadsCommand.class,
             WeatherCommand.class,
