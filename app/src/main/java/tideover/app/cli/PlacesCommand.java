@@ -26,7 +26,8 @@ import tideover.engine.site.Stations;
 @Command(
         name = "places",
         mixinStandardHelpOptions = true,
-        description = "One rig in twelve places, as unlike each other as the station table has them, or in those named.")
+        description =
+                "One rig in twelve places, as unlike each other as the station table has them, or in those named.")
 final class PlacesCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();

@@ -83,7 +83,9 @@ public final class JsonSteps {
         node.set("carried_share", JsonAnswer.share(step.rig().proof().share()));
         node.set(
                 "carried_share_confirmed",
-                step.rig().confirmed() == null ? NODES.nullNode() : JsonAnswer.share(step.rig().confirmed()));
+                step.rig().confirmed() == null
+                        ? NODES.nullNode()
+                        : JsonAnswer.share(step.rig().confirmed()));
         Json.number(node, "worst_h", step.rig().proof().worstHours());
         Json.number(node, "median_h", step.rig().proof().medianHours());
         node.put("binds", Words.binds(step.rig().proof()));

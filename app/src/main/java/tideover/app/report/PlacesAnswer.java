@@ -15,10 +15,11 @@ import tools.jackson.databind.node.ObjectNode;
 
 /** One rig in several places, as text and as JSON. */
 public final class PlacesAnswer {
-    private static final String KEPT = "The place's own are weather, sun and clock, the coldest to design for (the coldest hour of the"
-            + " station's data less 12 K) and, unless the plan says it, snow. Kept as in the plan are loads, outages, months, storms"
-            + " and help, the panels' tilt and facing, shade, the store's room and the electricity's volts: a tilt that suits one"
-            + " latitude costs another some of its winter sun.";
+    private static final String KEPT =
+            "The place's own are weather, sun and clock, the coldest to design for (the coldest hour of the"
+                    + " station's data less 12 K) and, unless the plan says it, snow. Kept as in the plan are loads, outages, months, storms"
+                    + " and help, the panels' tilt and facing, shade, the store's room and the electricity's volts: a tilt that suits one"
+                    + " latitude costs another some of its winter sun.";
 
     private PlacesAnswer() {}
 
@@ -27,9 +28,8 @@ public final class PlacesAnswer {
                 Comparator.comparingDouble(one -> one.proof().share().share());
         Places.At worst = places.rows().stream().min(byShare).orElseThrow();
         Places.At best = places.rows().stream().max(byShare).orElseThrow();
-        long broken = places.rows().stream()
-                .filter(one -> !one.broken().isEmpty())
-                .count();
+        long broken =
+                places.rows().stream().filter(one -> !one.broken().isEmpty()).count();
         Question question = places.question();
         String range = question.medical()
                 ? ""
@@ -38,7 +38,8 @@ public final class PlacesAnswer {
                         + worst.station().label() + ") to "
                         + Words.of100(best.proof().share().share()) + " ("
                         + best.station().label() + ") " + Words.outages(question);
-        return "In " + Counted.of(places.rows().size(), "place") + " " + places.rig().words()
+        return "In " + Counted.of(places.rows().size(), "place") + " "
+                + places.rig().words()
                 + (range.isEmpty() ? " was walked through " + Words.outages(question) : range)
                 + (broken == 0 ? "." : "; in " + broken + " of them it breaks a rule and so will not do.");
     }
@@ -46,7 +47,10 @@ public final class PlacesAnswer {
     public static String text(Places places, String version) {
         Question question = places.question();
         StringBuilder out = new StringBuilder();
-        out.append(question.title()).append(", ").append(question.place().name()).append("\n\n");
+        out.append(question.title())
+                .append(", ")
+                .append(question.place().name())
+                .append("\n\n");
         wrapped(out, sentence(places));
         out.append('\n');
         Table.Builder table = Table.titled("")
@@ -62,16 +66,16 @@ public final class PlacesAnswer {
             CarriedShare share = proof.share();
             table.row(
                     row.station().label(),
-                    question.medical() ? String.format(Locale.ROOT, "%,.0f", (double) share.carried()) : Words.percent(share.share()),
+                    question.medical()
+                            ? String.format(Locale.ROOT, "%,.0f", (double) share.carried())
+                            : Words.percent(share.share()),
                     question.medical()
                             ? String.format(Locale.ROOT, "%,.0f", (double) share.outages())
                             : Words.percent(share.low()) + "-" + Words.percentUp(share.high()),
                     question.medical() ? "" : Words.percent(proof.darkest().share()),
                     String.format(Locale.ROOT, "%.0f", Math.floor(proof.worstHours())),
                     String.format(Locale.ROOT, "%.0f", Math.floor(proof.medianHours())),
-                    row.broken().isEmpty()
-                            ? proof.binding().limit()
-                            : "breaks " + String.join(", ", row.broken()));
+                    row.broken().isEmpty() ? proof.binding().limit() : "breaks " + String.join(", ", row.broken()));
         }
         TextTable.of(table.done(), TextAnswer.WIDTH)
                 .forEach(line -> out.append(line).append('\n'));

@@ -10,8 +10,9 @@ import tideover.engine.rig.Chosen;
 
 /** What text and JSON say of buying in steps. */
 final class StepsWords {
-    static final String OWNED = "The first step's main parts, small parts and tools serve again and are paid once. Small parts are"
-            + " counted kind by kind, metre by metre: cable that was cut for the first step may be too short for a new run.";
+    static final String OWNED =
+            "The first step's main parts, small parts and tools serve again and are paid once. Small parts are"
+                    + " counted kind by kind, metre by metre: cable that was cut for the first step may be too short for a new run.";
 
     private StepsWords() {}
 
@@ -86,7 +87,8 @@ final class StepsWords {
                                 ? ", tax and shipping "
                                         + money(
                                                 steps,
-                                                step.paid().taxCents() + step.paid().shippingCents())
+                                                step.paid().taxCents()
+                                                        + step.paid().shippingCents())
                                 : "")));
         return facts;
     }
@@ -101,8 +103,7 @@ final class StepsWords {
     static String otherYears(Steps steps, @Nullable CarriedShare confirmed) {
         return confirmed == null
                 ? "the weather cannot be drawn again"
-                : share(steps, confirmed) + " on "
-                        + Counted.of(steps.options().confirmYears(), "other year");
+                : share(steps, confirmed) + " on " + Counted.of(steps.options().confirmYears(), "other year");
     }
 
     /** Main parts that a step adds to what was there. */

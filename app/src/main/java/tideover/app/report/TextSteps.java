@@ -32,7 +32,10 @@ public final class TextSteps {
         line("");
         wrapped("", StepsWords.sentence(steps));
         step("Now, for at most " + StepsWords.money(steps, steps.nowCents()), steps.first(), null);
-        step("Later, for at most " + StepsWords.money(steps, steps.laterCents()) + " more", steps.second(), steps.first());
+        step(
+                "Later, for at most " + StepsWords.money(steps, steps.laterCents()) + " more",
+                steps.second(),
+                steps.first());
         together(steps.together());
         heading("How it is reckoned");
         wrapped("  ", StepsWords.OWNED);
@@ -59,7 +62,8 @@ public final class TextSteps {
         }
         heading(heading);
         List<Chosen> added = StepsWords.added(step, before);
-        added.forEach(one -> wrapped("  + ", one.words() + " (" + one.part().listing().id() + ")"));
+        added.forEach(
+                one -> wrapped("  + ", one.words() + " (" + one.part().listing().id() + ")"));
         if (added.isEmpty()) {
             wrapped("  ", "Nothing: no addition within this sum is better.");
             return;
@@ -72,8 +76,8 @@ public final class TextSteps {
         if (whole == null) {
             return;
         }
-        heading("Both sums in one step, "
-                + StepsWords.money(steps, steps.nowCents() + steps.laterCents()) + " at most");
+        heading("Both sums in one step, " + StepsWords.money(steps, steps.nowCents() + steps.laterCents())
+                + " at most");
         row("Rig", whole.rig().rig().words());
         row("Price", StepsWords.money(steps, whole.rig().price().totalCents()));
         if (!steps.medical()) {

@@ -22,7 +22,8 @@ class StepsCommandTest {
     void bothWrongSumsAreToldAtOnce() {
         assertThat(run("steps", PLAN, "--now=-5 USD", "--later", "400 EUR")).isEqualTo(2);
         assertThat(err.toString())
-                .contains("2 things are wrong", "--now: found -5 USD", "--later: found 400 EUR", "plan's currency, USD");
+                .contains(
+                        "2 things are wrong", "--now: found -5 USD", "--later: found 400 EUR", "plan's currency, USD");
         assertThat(out.toString()).isEmpty();
     }
 

@@ -123,10 +123,7 @@ public final class Advisor {
             double lowestDegC = station.climate().lowestDegC() - Places.COLDER_K;
             boolean snow = question.saysSnow() ? question.snow() : SnowCover.freezes(station.climate());
             Question there = question.at(
-                    station.place(),
-                    new WeatherSource.Generated(station.place(), station.climate()),
-                    lowestDegC,
-                    snow);
+                    station.place(), new WeatherSource.Generated(station.place(), station.climate()), lowestDegC, snow);
             rows.add(new Advisor(there, options, progress).at(station, rig));
         }
         return new Places(question, options, rig, rows);

@@ -144,8 +144,8 @@ class StepsBruteForceTest {
         long cents = 0;
         Map<String, Integer> there = counts(before.rig());
         for (Chosen chosen : whole.rig().chosen()) {
-            int more = chosen.count()
-                    - there.getOrDefault(chosen.part().listing().id(), 0);
+            int more =
+                    chosen.count() - there.getOrDefault(chosen.part().listing().id(), 0);
             cents += more * chosen.part().listing().priceCents();
         }
         if (!whole.counted()) {
@@ -205,8 +205,7 @@ class StepsBruteForceTest {
     }
 
     private static Bench bench(SmallCase one) {
-        return new Bench(
-                one.stock(), Laying.ASSUMED, one.loads(), one.outage().help(), SmallCase.COLD_DEG_C);
+        return new Bench(one.stock(), Laying.ASSUMED, one.loads(), one.outage().help(), SmallCase.COLD_DEG_C);
     }
 
     private static SmallCase withBudget(SmallCase one, OptionalLong cents) {
