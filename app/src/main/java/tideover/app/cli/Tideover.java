@@ -32,6 +32,7 @@ import tideover.engine.answer.Question;
             ProveCommand.class,
             StepsCommand.class,
             PlacesCommand.class,
+            CompareCommand.class,
             SitesCommand.class,
             LoadsCommand.class,
             WeatherCommand.class,
