@@ -13,6 +13,7 @@ import tideover.engine.part.Condition;
 import tideover.engine.part.Listing;
 import tideover.engine.part.Selling;
 import tideover.engine.why.Basis;
+import tideover.engine.why.MarginNote;
 
 /**
  * Things that may be bought, one a row or one an item of a list: what the file of parts and that of small parts share.
@@ -91,7 +92,7 @@ final class PartsTable<P> {
             if (name.isEmpty()) {
                 continue;
             }
-            Field earlier = fieldByName.putIfAbsent(name, file);
+            Field earlier = fieldByName.putIfAbsent(name.replaceFirst("^(\\./+)+", ""), file);
             if (earlier != null) {
                 file.problem(
                         Reading.quoted(name) + " a second time",
@@ -111,7 +112,7 @@ final class PartsTable<P> {
                 currency = currency == null ? listing.currency() : currency;
             }
             if (!replaced.isEmpty()) {
-                reading.note("Parts replaced by a later file", String.join(", ", replaced), Basis.YOURS, file.source());
+                reading.note(MarginNote.REPLACED_PARTS, String.join(", ", replaced), Basis.YOURS, file.source());
             }
             sourceById.putAll(own);
         }

@@ -341,6 +341,8 @@ public final class JsonAnswer {
         node.put("rigs_ruled_out_by_demand_bound", counts.ruledOutByDemand());
         node.put("rigs_ruled_out_by_array_bound", counts.ruledOutByArray());
         node.put("rigs_ruled_out_by_sort_bound", counts.ruledOutBySort());
+        node.put("rigs_not_reached", counts.notReached());
+        node.put("rigs_fallen_to_rules", counts.fell());
         node.put("rigs_priced", counts.priced());
         node.put("rigs_ruled_out_by_series_bound", counts.ruledOutBySeries());
         node.put("rigs_screened_exactly", counts.screened());

@@ -20,6 +20,7 @@ import tideover.engine.proof.Trace;
 import tideover.engine.rig.Chosen;
 import tideover.engine.search.Rated;
 import tideover.engine.search.Shortlist;
+import tideover.engine.why.MarginNote;
 
 /** An answer as plain text for a terminal. */
 public final class TextAnswer {
@@ -52,6 +53,9 @@ public final class TextAnswer {
             medical();
         }
         if (rig != null) {
+            if (answer.cheaperWithoutRig() != null) {
+                heading("The cheapest rig, not the way named first");
+            }
             proof(rig);
         }
         beside();
@@ -64,6 +68,7 @@ public final class TextAnswer {
         if (answer.shortlist() != null) {
             shortlist(answer.shortlist());
         }
+        replaced();
         heading("Weather");
         wrapped("  ", answer.weather());
         heading("Mind");
@@ -76,6 +81,17 @@ public final class TextAnswer {
                 Counted.of(answer.years(), "weather year"),
                 60.0 / answer.options().stepsPerHour(),
                 version));
+    }
+
+    /** Which rows of an earlier parts file a later one stands for: a row mistyped twice must not pass unseen. */
+    private void replaced() {
+        List<MarginNote> replaced = answer.notes().stream()
+                .filter(note -> note.name().equals(MarginNote.REPLACED_PARTS))
+                .toList();
+        if (!replaced.isEmpty()) {
+            heading(MarginNote.REPLACED_PARTS);
+            replaced.forEach(note -> wrapped("  - ", note.value()));
+        }
     }
 
     private void medical() {
@@ -236,7 +252,9 @@ public final class TextAnswer {
         line("");
         line("  One line");
         wired.oneLine().forEach(branch -> branch(branch, "    "));
-        line("");
+        if (!wired.mind().isEmpty()) {
+            line("");
+        }
         wired.mind().forEach(caution -> wrapped("  - ", caution));
         if (wired.smallParts() != null || !wired.smallPartsNote().isEmpty()) {
             heading("Small parts and tools");

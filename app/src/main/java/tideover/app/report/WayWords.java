@@ -25,7 +25,8 @@ final class WayWords {
                 + Words.of100(least.share()) + " " + Words.outages(question) + ".";
         if (answer.rig() != null) {
             words += " The cheapest rig that does so too costs "
-                    + Words.money(answer.rig().price().totalCents(), question.currency()) + ".";
+                    + Words.money(answer.rig().price().totalCents(), question.currency())
+                    + ". What is told below of a rig is told of that one.";
         }
         return least.kind() == Way.Kind.NOTHING ? words : words + loss(answer);
     }

@@ -19,10 +19,14 @@ final class WaysTable {
 
     static Table figures(Question question, List<Way> ways) {
         boolean burns = ways.stream().anyMatch(way -> way.figures().fumes());
+        boolean unknown = ways.stream()
+                .map(Way::figures)
+                .anyMatch(figures -> Double.isNaN(figures.standbyCentsPerYear()) || Double.isNaN(figures.noiseDbA()));
         boolean spoils = ways.stream().anyMatch(way -> !Double.isNaN(way.expectedLossCents()));
         Table.Builder table = Table.titled(
                         "Every way side by side, the cheapest of each that meets the target, prices in "
-                                + question.currency())
+                                + question.currency()
+                                + (unknown ? "; " + UNKNOWN + " is not known" : ""))
                 .words("way")
                 .figures("price now")
                 .figures("of\u00a0100")

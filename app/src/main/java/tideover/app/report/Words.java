@@ -317,14 +317,22 @@ public final class Words {
     /** What became of the rigs that fell to no rule. */
     static List<String> searched(Shortlist.Counts counts) {
         List<String> sentences = new ArrayList<>();
-        sentences.add(String.format(
-                Locale.ROOT,
-                "%,d could not have met the target, or been better than what is cheaper, with the best of everything else: %,d for"
-                        + " their store and what it is asked for, %,d for their store and panels. Of these the rules of loads and"
-                        + " wiring were not asked.",
-                counts.ruledOutByDemand() + counts.ruledOutByArray() + counts.ruledOutBySort(),
-                counts.ruledOutByDemand(),
-                counts.ruledOutByArray() + counts.ruledOutBySort()));
+        long byStore = counts.ruledOutByDemand();
+        long byPanels = counts.ruledOutByArray() + counts.ruledOutBySort();
+        if (byStore + byPanels > 0) {
+            sentences.add(String.format(
+                    Locale.ROOT,
+                    "%,d could not have met the target, or been better than what is cheaper, with the best of everything else: %,d"
+                            + " for their store and what it is asked for, %,d for their store and panels. Of these the rules of"
+                            + " loads and wiring were not asked.",
+                    byStore + byPanels,
+                    byStore,
+                    byPanels));
+        }
+        if (counts.notReached() > 0) {
+            sentences.add(String.format(
+                    Locale.ROOT, "%,d cost more than anything that was looked for.", counts.notReached()));
+        }
         sentences.add(String.format(
                 Locale.ROOT,
                 "%,d kept every rule and were wired and priced; %,d of them were followed in full, step by step.",

@@ -45,9 +45,14 @@ class CommandLineTest {
             "share_gain",
             "rigs_looked_at",
             "rigs_that_keep_rules_and_budget",
-            "rigs_ruled_out_by_bounds",
+            "rigs_ruled_out_by_demand_bound",
+            "rigs_ruled_out_by_array_bound",
+            "rigs_ruled_out_by_sort_bound",
+            "rigs_ruled_out_by_series_bound",
             "rigs_screened_exactly",
+            "rigs_priced",
             "rigs_walked",
+            "rigs_walked_in_vain",
             "rigs_over_budget",
             "net_gain_series",
             "rigs_asked",
@@ -420,8 +425,11 @@ class CommandLineTest {
 
         assertThat(ran.status()).isEqualTo(3);
         assertThat(ran.out())
-                .contains("cost more than the budget", "0 were left")
-                .doesNotContain("Price against share", "--rig NUMBER");
+                .contains(
+                        "The cheapest rig that keeps every rule costs ",
+                        "cost more than the budget",
+                        "0 of them were followed in full")
+                .doesNotContain("Price against share", "Nearest below", " 0 could not");
     }
 
     @Test

@@ -24,6 +24,7 @@ import tideover.engine.part.Breaker;
 import tideover.engine.part.Cable;
 import tideover.engine.part.ChargeController;
 import tideover.engine.part.Charger;
+import tideover.engine.part.Condition;
 import tideover.engine.part.Fitting;
 import tideover.engine.part.Fuse;
 import tideover.engine.part.Inverter;
@@ -56,6 +57,24 @@ class ExampleTest {
                 .sum();
         assertThat(whPerDay).isBetween(400.0, 900.0);
         assertThat(question.cautions()).isEmpty();
+    }
+
+    /** The one in which every way competes: what is owned comes from a list of its own. */
+    @Test
+    void theOrchardReads() throws IOException {
+        Question question = PlanFile.read(folder().resolve("orchard.yaml"), STATIONS);
+
+        assertThat(question.about()).startsWith("Invented.");
+        assertThat(question.parts()).hasSizeLessThanOrEqualTo(25);
+        assertThat(question.parts())
+                .extracting(part -> part.listing().condition())
+                .contains(Condition.NEW, Condition.USED, Condition.OWNED);
+        assertThat(question.parts().stream().map(Object::getClass).distinct()).hasSize(11);
+        assertThat(question.cautions()).hasSize(1).first().asString().contains("Wellpost cooler of 60 L");
+        for (String name : List.of("orchard-shop.csv", "orchard-shelf.yaml")) {
+            assertThat(Files.readAllLines(folder().resolve(name)).get(0))
+                    .startsWith("# Every part, maker's name, price and figure in this file is invented.");
+        }
     }
 
     @Test

@@ -185,6 +185,15 @@ class SellingReaderTest {
                 ExampleTest.STATIONS);
     }
 
+    /** Another way to write the same name would replace every part by itself. */
+    @Test
+    void aFileNamedTwiceIsRefusedHoweverItIsWritten() {
+        assertThat(Sample.problemsOf(() -> merged(Map.of(), "[parts.csv, ./parts.csv]")))
+                .singleElement()
+                .asString()
+                .contains("found \"./parts.csv\" a second time");
+    }
+
     @Test
     void aLaterFileReplacesWholeParts() {
         String own = Sample.HEADER

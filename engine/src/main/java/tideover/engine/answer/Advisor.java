@@ -246,7 +246,7 @@ public final class Advisor {
                 together,
                 met,
                 question.weather().words(),
-                Cautions.of(question, last, sky.weather()));
+                Cautions.of(question, last, sky.weather(), List.of()));
     }
 
     private Steps.@Nullable Step step(@Nullable Rated found) {
@@ -564,7 +564,7 @@ public final class Advisor {
 
     private Answer answer(
             @Nullable Shortlist shortlist, @Nullable ProvenRig rig, boolean meets, Beside beside, List<Way> ways) {
-        List<String> cautions = new ArrayList<>(Cautions.of(question, rig, sky.weather()));
+        List<String> cautions = new ArrayList<>(Cautions.of(question, rig, sky.weather(), ways));
         List<Chosen> aids =
                 new ArrayList<>(rig == null ? List.of() : Aids.in(rig.rig().chosen()));
         ways.stream().filter(Way::meets).forEach(way -> aids.addAll(Aids.in(way.chosen())));

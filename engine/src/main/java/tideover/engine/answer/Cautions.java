@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.load.ColdLoad;
 import tideover.engine.load.Load;
@@ -12,6 +13,7 @@ import tideover.engine.outage.Outage;
 import tideover.engine.part.Battery;
 import tideover.engine.part.Condition;
 import tideover.engine.part.Cooler;
+import tideover.engine.part.Engine;
 import tideover.engine.part.Fitting;
 import tideover.engine.part.Jug;
 import tideover.engine.part.PlainStore;
@@ -61,7 +63,8 @@ final class Cautions {
 
     private Cautions() {}
 
-    static List<String> of(Question question, @Nullable ProvenRig proven, Weather weather) {
+    /** @param ways that stand beside the rig in the answer */
+    static List<String> of(Question question, @Nullable ProvenRig proven, Weather weather, List<Way> ways) {
         List<String> cautions = new ArrayList<>();
         cautions.add(
                 "This advises and does not certify. Local codes, licensed practice and the makers' instructions come"
@@ -74,12 +77,7 @@ final class Cautions {
                 "A battery can burn and cannot be switched off: follow its maker for place, air and charging, fuse it at its"
                         + " post, and keep tools and rings off the terminals.");
         cold(question.loads(), cautions);
-        if (proven != null && proven.rig().engine() != null) {
-            cautions.addAll(OF_ENGINES);
-            if (proven.rig().engine().vehicle()) {
-                cautions.add(OF_VEHICLES);
-            }
-        }
+        ofEngines(proven, ways, cautions);
         if (proven != null) {
             for (Finding finding : proven.findings()) {
                 if (finding.verdict() != Verdict.PASS) {
@@ -122,6 +120,20 @@ final class Cautions {
         }
         cautions.addAll(question.cautions());
         return cautions;
+    }
+
+    /** Of the rig and of all that stands beside it. */
+    private static void ofEngines(@Nullable ProvenRig proven, List<Way> ways, List<String> cautions) {
+        List<Way.Kind> kinds = new ArrayList<>();
+        Stream.concat(
+                        proven == null ? Stream.of() : proven.rig().chosen().stream(),
+                        ways.stream().flatMap(way -> way.chosen().stream()))
+                .forEach(one -> {
+                    if (one.part() instanceof Engine engine) {
+                        kinds.add(engine.vehicle() ? Way.Kind.VEHICLE : Way.Kind.ENGINE_ALONE);
+                    }
+                });
+        cautions.addAll(ofEngines(kinds));
     }
 
     /** Of ways among which an engine or a vehicle may be. */

@@ -3,6 +3,7 @@ package tideover.engine.answer;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import tideover.engine.rig.Rig;
 import tideover.engine.search.Rated;
 
 /**
@@ -46,13 +47,17 @@ public record Choice(Rated winner, Rated safer, String saferWhy, Rated lighter, 
                 lighter.rated(),
                 lighter == winner
                         ? "no near tie is lighter"
-                        : String.format(
-                                Locale.ROOT,
-                                "%.1f kg against %.1f kg, the heaviest that is moved %.1f kg against %.1f kg",
-                                lighter.rated().rig().massKg(),
-                                winner.rated().rig().massKg(),
-                                lighter.rated().rig().heaviestMovedKg(),
-                                winner.rated().rig().heaviestMovedKg()));
+                        : lighter(lighter.rated().rig(), winner.rated().rig()));
+    }
+
+    private static String lighter(Rig rig, Rig than) {
+        String all = String.format(
+                Locale.ROOT, "%.1f kg against %.1f kg, the heaviest that is moved ", rig.massKg(), than.massKg());
+        return grams(rig.heaviestMovedKg()) == grams(than.heaviestMovedKg())
+                ? all + String.format(Locale.ROOT, "%.1f kg in both", rig.heaviestMovedKg())
+                : all
+                        + String.format(
+                                Locale.ROOT, "%.1f kg against %.1f kg", rig.heaviestMovedKg(), than.heaviestMovedKg());
     }
 
     /** Sums of the same parts in another order must not differ. */

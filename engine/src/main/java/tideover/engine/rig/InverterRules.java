@@ -198,7 +198,7 @@ final class InverterRules {
                                 + " has failed by then, but %s would stay off through the next day's sun too.";
                     case UNKNOWN ->
                         "Whether the inverter comes back by itself after the battery has run flat is not known; if"
-                                + " not, %s would stay off although the sun charges it again.";
+                                + " not, %s would stay off although it is charged again.";
                 },
                 names(unattended)));
     }

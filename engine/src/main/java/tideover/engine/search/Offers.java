@@ -15,6 +15,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
+import java.util.function.ToLongFunction;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.load.Load;
 import tideover.engine.part.Battery;
@@ -79,6 +80,7 @@ public final class Offers {
     private final PriorityQueue<Priced> ready = new PriorityQueue<>(BY_PRICE);
     private final Map<String, Set<String>> alternating = new ConcurrentHashMap<>();
     private final Map<String, Long> rejected = new TreeMap<>();
+    private long fell;
     private long overBudget;
     private long leastOverBudgetCents = Long.MAX_VALUE;
     private long priced;
@@ -249,8 +251,9 @@ public final class Offers {
      * @param arrays   by their places
      * @param volts    whether it takes the store's
      * @param rejected rigs that fell to each rule
+     * @param fell     rigs that fell to any of them
      */
-    private record Suited(BitSet arrays, boolean volts, Map<String, Long> rejected) {}
+    private record Suited(BitSet arrays, boolean volts, Map<String, Long> rejected, long fell) {}
 
     /** Which arrays keep the rules between a controller, the store's volts and panels; told once for all stores alike in volts. */
     private final class Suits {
@@ -261,6 +264,7 @@ public final class Offers {
             Suited suited =
                     known.computeIfAbsent(List.of(controller, bare.busV(), hasOutlets(chosen)), key -> suited(chosen));
             suited.rejected().forEach((rule, rigs) -> rejected.merge(rule, rigs, Long::sum));
+            fell += suited.fell();
             return suited;
         }
 
@@ -278,14 +282,14 @@ public final class Offers {
             long asMany = shelf.arrays().size() + (hasOutlets(chosen) ? 1 : 0);
             if (!alone.isEmpty()) {
                 alone.forEach(rule -> rejections.put(rule, asMany));
-                return new Suited(arrays, false, rejections);
+                return new Suited(arrays, false, rejections, asMany);
             }
             for (Array array : shelf.arrays()) {
                 Set<String> failed = failures(RuleBook.sunFindings(Shelf.assembled(Shelf.with(chosen, array)), site));
                 failed.forEach(rule -> rejections.merge(rule, 1L, Long::sum));
                 arrays.set(array.place(), failed.isEmpty());
             }
-            return new Suited(arrays, true, rejections);
+            return new Suited(arrays, true, rejections, shelf.arrays().size() - arrays.cardinality());
         }
     }
 
@@ -349,9 +353,17 @@ public final class Offers {
         for (Strand strand : all) {
             if (!strand.fell) {
                 strand.at = strand.alone ? -1 : 0;
+                strand.ruledOutByDemand = 0;
+                strand.ruledOutByArray = 0;
+                strand.ruledOutBySort = 0;
                 strands.add(strand);
             }
         }
+    }
+
+    /** Rigs that bounds ruled out; what turned out to break a rule is counted there alone. */
+    long ruledOut(ToLongFunction<Strand> by) {
+        return all.stream().filter(strand -> !strand.fell).mapToLong(by).sum();
     }
 
     /** The next rig by its final price; null where none is left within the budget. */
@@ -462,10 +474,11 @@ public final class Offers {
         if (price.totalCents() < leastCents) {
             throw new IllegalStateException(rig.id() + " costs less than its bound");
         }
-        priced++;
         if (price.totalCents() > mostCents) {
             overBudget++;
             leastOverBudgetCents = Math.min(leastOverBudgetCents, price.totalCents());
+        } else {
+            priced++;
         }
         return new Priced(strand.number(array), build.rig(), price);
     }
@@ -475,7 +488,21 @@ public final class Offers {
         return rejected;
     }
 
-    /** Rigs judged, wired and priced. */
+    /** Rigs that fell to any rule, as far as rules have been asked. */
+    long fell() {
+        return fell;
+    }
+
+    /** Rigs within the budget, as far as is known, that nobody has come to yet. */
+    long notReached() {
+        long all = 0;
+        for (Strand strand : strands) {
+            all += leastCents(strand) > mostCents ? 0 : left(strand);
+        }
+        return all;
+    }
+
+    /** Rigs judged, wired, priced and within the budget. */
     long priced() {
         return priced;
     }
@@ -489,14 +516,19 @@ public final class Offers {
         return all;
     }
 
-    /** Rigs of a strand that were not handed on yet. */
+    /** Rigs of a strand that nobody has come to and that were not priced before. */
     long left(Strand strand) {
-        long left = 0;
+        long left = strand.at < 0 && !isPriced(strand, null) ? 1 : 0;
         List<Array> arrays = shelf.arraysByPrice();
         for (int i = Math.max(0, strand.at); i < arrays.size(); i++) {
-            left += strand.suits.get(arrays.get(i).place()) ? 1 : 0;
+            Array array = arrays.get(i);
+            left += strand.suits.get(array.place()) && !isPriced(strand, array) ? 1 : 0;
         }
-        return left + (strand.at < 0 ? 1 : 0);
+        return left;
+    }
+
+    boolean isPriced(Strand strand, @Nullable Array array) {
+        return known.containsKey(strand.number(array));
     }
 
     /** The cheapest rig over the budget, of the first so many strands looked into; empty where none is found among them. */
@@ -520,6 +552,7 @@ public final class Offers {
     }
 
     private void reject(Set<String> rules, long rigs) {
+        fell += rigs;
         rules.forEach(rule -> rejected.merge(rule, rigs, Long::sum));
     }
 

@@ -233,9 +233,6 @@ public final class Search {
         private final Map<Key, double[]> shares = new HashMap<>();
 
         private int series;
-        private long ruledOutByDemand;
-        private long ruledOutByArray;
-        private long ruledOutBySort;
         private long ruledOutBySeries;
         private long screenedExactly;
         private int walked;
@@ -284,32 +281,39 @@ public final class Search {
                 leastTold = 0;
                 fillLists();
             }
-            List<OfRoute> byRoute = byRoute();
-            return new Shortlist(
-                    winner,
-                    nearTies,
-                    unconfirmed,
-                    front,
-                    misses,
-                    byRoute,
-                    new Shortlist.Counts(
-                            offers.shelf().rigs(),
-                            offers.rejected(),
-                            offers.overBudget(),
-                            winner == null ? offers.leastOverBudgetCents() : OptionalLong.empty(),
-                            offers.priced(),
-                            ruledOutByDemand,
-                            ruledOutByArray,
-                            ruledOutBySort,
-                            ruledOutBySeries,
-                            screenedExactly,
-                            series,
-                            walked,
-                            walkedInVain));
+            Shortlist.Counts counts = counts();
+            return new Shortlist(winner, nearTies, unconfirmed, front, misses, byRoute(), counts);
+        }
+
+        /** Before the ways of building are looked for among those ruled out. */
+        private Shortlist.Counts counts() {
+            Map<String, Long> rejected = Map.copyOf(offers.rejected());
+            long fell = offers.fell();
+            long overBudget = offers.overBudget();
+            long priced = offers.priced();
+            long notReached = offers.notReached();
+            return new Shortlist.Counts(
+                    offers.shelf().rigs(),
+                    rejected,
+                    fell,
+                    overBudget,
+                    winner == null ? offers.leastOverBudgetCents() : OptionalLong.empty(),
+                    priced,
+                    offers.ruledOut(strand -> strand.ruledOutByDemand),
+                    offers.ruledOut(strand -> strand.ruledOutByArray),
+                    offers.ruledOut(strand -> strand.ruledOutBySort),
+                    notReached,
+                    ruledOutBySeries,
+                    screenedExactly,
+                    series,
+                    walked,
+                    walkedInVain);
         }
 
         private void fillLists() {
             offers.rewind();
+            ruledOutBySeries = 0;
+            screenedExactly = 0;
             while (!done(offers.leastCents()) && round()) {
                 progress.at(Math.min(1, (double) offers.leastCents() / endCents()));
             }
@@ -573,7 +577,7 @@ public final class Search {
                 if (atMostOfAny(strand) >= ofInterest(Manner.of(strand.bare), leastCents)) {
                     return true;
                 }
-                ruledOutByDemand += offers.left(strand);
+                strand.ruledOutByDemand += offers.left(strand);
                 return false;
             }
 
@@ -581,11 +585,11 @@ public final class Search {
             public boolean wants(Strand strand, Shelf.@Nullable Array array, long leastCents) {
                 double least = ofInterest(Manner.of(strand.bare), leastCents);
                 if (atMost(strand, array) < least) {
-                    ruledOutByArray++;
+                    strand.ruledOutByArray += offers.isPriced(strand, array) ? 0 : 1;
                     return false;
                 }
                 if (atMostOfSort(strand, array) < least) {
-                    ruledOutBySort++;
+                    strand.ruledOutBySort += offers.isPriced(strand, array) ? 0 : 1;
                     return false;
                 }
                 return true;

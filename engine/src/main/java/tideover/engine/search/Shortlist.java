@@ -41,12 +41,14 @@ public record Shortlist(
      *
      * @param looked            that can be put together
      * @param rejected          that fell to each rule, as far as rules were asked of them; one may fall to several
+     * @param fell              that fell to any rule
      * @param overBudget        that cost more than the budget, or whose main parts alone do, and are not known to break a rule
      * @param leastOverBudgetCents the cheapest found over the budget; empty where none was looked for or found
      * @param priced            that keep every rule and were wired and priced
      * @param ruledOutByDemand  whose store could not do what is wanted under the best array
      * @param ruledOutByArray   whose store and panels could not under the best electronics
      * @param ruledOutBySort    that could not with all at its best within their sort
+     * @param notReached        dearer than all that was looked for
      * @param ruledOutBySeries  priced, and ruled out by the bound of their own series
      * @param screened          priced, whose share the screening told itself
      * @param series            different net-gain series behind the screening, the bounds' own included
@@ -56,12 +58,14 @@ public record Shortlist(
     public record Counts(
             long looked,
             Map<String, Long> rejected,
+            long fell,
             long overBudget,
             OptionalLong leastOverBudgetCents,
             long priced,
             long ruledOutByDemand,
             long ruledOutByArray,
             long ruledOutBySort,
+            long notReached,
             long ruledOutBySeries,
             long screened,
             int series,

@@ -40,6 +40,12 @@ final class Strand {
     /** Position among the arrays by price; -1 for none at all. */
     int at;
 
+    /** How many of its rigs bounds ruled out since the beginning: by demand, by array, by sort. */
+    long ruledOutByDemand;
+
+    long ruledOutByArray;
+    long ruledOutBySort;
+
     /** What the search knows of it. */
     int profile;
 

@@ -293,7 +293,7 @@ class BesideTest {
                 return known[0].winner() != null && known[0].front().size() >= 2;
             }
         };
-        Question question = question(2, 0.9, DRAWN);
+        Question question = question(4, 0.9, DRAWN);
         assertThatThrownBy(() -> Advisor.size(question, OPTIONS, stopping)).isInstanceOf(Stopped.class);
         Rated winner = Objects.requireNonNull(known[0].winner());
         assertThat(winner.share()).isGreaterThanOrEqualTo(0.9);

@@ -111,6 +111,6 @@ class CautionsTest {
                 List.of(),
                 List.of(),
                 List.of());
-        return Cautions.of(question, null, weather);
+        return Cautions.of(question, null, weather, List.of());
     }
 }

@@ -202,11 +202,11 @@ final class BruteForce {
                 kept.isNothing() ? RigFigures.of(rig) : RigFigures.of(rig).pooledWith(kept.storeWh());
         List<Load> byTheClock =
                 one.loads().stream().filter(load -> !load.keeps()).toList();
-        NetGains.Starts all = NetGains.Starts.all(screened, one.weather().years());
         int[] carried = {0};
+        int[] asked = {0};
         NetGains.visit(
                 ArraySun.of(rig).wattsPerRatedW(one.plane()),
-                all,
+                NetGains.Starts.all(screened, one.weather().years()),
                 figures,
                 BusDemand.of(rig, byTheClock, SmallCase.NOON, one.stepsPerHour())
                         .essentialLessEngineW(rig, outage),
@@ -221,10 +221,11 @@ final class BruteForce {
                             screened.panelsOutAfterHours(),
                             screened.hours(),
                             screened.chargeAtStart());
+                    asked[0] += starts;
                     for (double wh : needed) {
                         carried[0] += wh <= figures.capacityWh() + BREATH_WH ? 1 : 0;
                     }
                 });
-        return (double) carried[0] / all.count();
+        return (double) carried[0] / asked[0];
     }
 }

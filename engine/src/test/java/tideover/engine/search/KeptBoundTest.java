@@ -118,12 +118,11 @@ class KeptBoundTest {
         CapacityCounts counts = new CapacityCounts(new double[] {figures.capacityWh()});
         NetGains.visit(
                 ArraySun.of(rig).wattsPerRatedW(plane),
-                weather.years(),
+                NetGains.Starts.all(screened, weather.years()),
                 figures,
                 BusDemand.of(rig, byTheClock, NOON, STEPS).essentialLessEngineW(rig, outage),
                 kept.needW(),
                 STEPS,
-                screened,
                 (sunnyWh, darkDayWh, starts) -> counts.add(Drawdown.neededWh(
                         darkDayWh,
                         sunnyWh,

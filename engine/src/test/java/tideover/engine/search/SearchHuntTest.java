@@ -7,11 +7,10 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Search and screening against their dumb counterparts on many more random shelves and series. */
+/** Search and screening against their dumb counterparts on many more random shelves. */
 @Tag("deep")
 class SearchHuntTest {
     private final SearchTest search = new SearchTest();
-    private final DrawdownTest drawdown = new DrawdownTest();
     private final KeptBoundTest bound = new KeptBoundTest();
 
     static LongStream shelves() {
@@ -25,10 +24,6 @@ class SearchHuntTest {
 
     static LongStream bounded() {
         return LongStream.range(50_000, 50_200);
-    }
-
-    static LongStream series() {
-        return LongStream.range(30_000, 30_400);
     }
 
     @ParameterizedTest
@@ -50,9 +45,11 @@ class SearchHuntTest {
     }
 
     @ParameterizedTest
-    @MethodSource("series")
-    void equalsAPlainLoop(long seed) {
-        drawdown.equalsAPlainLoopOnRandomSeries(seed);
+    @MethodSource("realShelves")
+    void whatAnyBoundClaimsIsNotBelowTheWalk(long seed) {
+        SearchTest.comesToEveryPlainRig(seed);
+        SearchTest.comesToEveryRealRig(seed);
+        SearchTest.comesToEveryRigForWhatSwitchesItself(seed);
     }
 
     @ParameterizedTest

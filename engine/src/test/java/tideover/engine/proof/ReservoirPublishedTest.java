@@ -1,4 +1,4 @@
-package tideover.engine.search;
+package tideover.engine.proof;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;

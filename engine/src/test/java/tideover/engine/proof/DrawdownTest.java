@@ -1,4 +1,4 @@
-package tideover.engine.search;
+package tideover.engine.proof;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -8,7 +8,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import tideover.engine.Invented;
-import tideover.engine.proof.Drawdown;
 
 /** The screening against a plain loop over starts that knows nothing of drawdowns. */
 class DrawdownTest {
