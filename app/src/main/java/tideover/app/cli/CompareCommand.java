@@ -43,7 +43,10 @@ final class CompareCommand implements Callable<Integer> {
         Question other = PlanFile.open(second, stations).question();
         if (!one.currency().equals(other.currency())) {
             throw new InputProblems(new Problem(
-                    second.toString(), "prices in " + other.currency(), "those of " + first + ", " + one.currency(), ""));
+                    second.toString(),
+                    "prices in " + other.currency(),
+                    "those of " + first + ", " + one.currency(),
+                    ""));
         }
         Comparison comparison;
         try (ProgressLine line = ask.progress(one);

@@ -129,9 +129,7 @@ public final class ComparisonAnswer {
                 pairs.add(pair);
             }
             if (name.equals("Carries") && !one.isEmpty() && !other.isEmpty()) {
-                String overlap = comparison.intervalsOverlap()
-                        ? "overlap: these shares may be the same"
-                        : "lie apart";
+                String overlap = comparison.intervalsOverlap() ? "overlap: these shares may be the same" : "lie apart";
                 pairs.add(new Pair("Intervals", overlap, ""));
             }
         }
@@ -144,7 +142,8 @@ public final class ComparisonAnswer {
         if (rig == null) {
             return result;
         }
-        result.put("Price", Words.money(rig.price().totalCents(), answer.question().currency()));
+        result.put(
+                "Price", Words.money(rig.price().totalCents(), answer.question().currency()));
         if (!answer.medical()) {
             result.put("Carries", Words.share(rig.proof().share(), answer.years()));
         }

@@ -28,7 +28,8 @@ public record Comparison(
         Skies skies = new Skies();
         Answer one = Advisor.size(first, options, skies, progress);
         Answer other = Advisor.size(second, options, skies, progress);
-        return new Comparison(one, other, under(one, second, options, progress), under(other, first, options, progress));
+        return new Comparison(
+                one, other, under(one, second, options, progress), under(other, first, options, progress));
     }
 
     private static @Nullable Answer under(Answer of, Question question, Options options, Progress progress) {
@@ -42,9 +43,10 @@ public record Comparison(
         List<Chosen> chosen = new ArrayList<>();
         for (Chosen one : rig.chosen()) {
             Optional<Part> same = parts.stream()
-                    .filter(part -> part.listing().id().equals(one.part().listing().id())
-                            && part.kind().equals(one.part().kind())
-                            && part.listing().atHand() >= one.count())
+                    .filter(part ->
+                            part.listing().id().equals(one.part().listing().id())
+                                    && part.kind().equals(one.part().kind())
+                                    && part.listing().atHand() >= one.count())
                     .findFirst();
             if (same.isEmpty()) {
                 return null;
