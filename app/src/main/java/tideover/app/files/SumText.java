@@ -19,7 +19,7 @@ public record SumText(long cents, Optional<Problem> problem) {
                 : wrong(option, typed, "an amount in the plan's currency, " + currency, "");
     }
 
-    private static SumText wrong(String option, @Nullable String typed, String expected, String suggestion) {
+    private static SumText wrong(String option, String typed, String expected, String suggestion) {
         return new SumText(0, Optional.of(new Problem(option, typed, expected, suggestion)));
     }
 }
