@@ -1,7 +1,6 @@
 package tideover.app.files;
 
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import tideover.engine.why.Problem;
 
 /** A sum of money typed beside a plan, such as {@code "400 USD"}; without letters it is in the plan's currency. */
