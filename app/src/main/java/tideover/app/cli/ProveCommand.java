@@ -1,9 +1,7 @@
 package tideover.app.cli;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -16,7 +14,6 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import tideover.app.files.PlanFile;
-import tideover.app.files.RigFile;
 import tideover.app.files.StationTable;
 import tideover.app.report.TraceCsv;
 import tideover.engine.answer.Advisor;
@@ -25,10 +22,7 @@ import tideover.engine.answer.Options;
 import tideover.engine.answer.Question;
 import tideover.engine.proof.Trace;
 import tideover.engine.quantity.ModelYear;
-import tideover.engine.rig.Assembly;
-import tideover.engine.rig.Chosen;
 import tideover.engine.rig.Rig;
-import tideover.engine.search.Shelf;
 import tideover.engine.site.WeatherSource;
 import tideover.engine.why.InputProblems;
 import tideover.engine.why.Problem;
@@ -103,7 +97,7 @@ final class ProveCommand implements Callable<Integer> {
         Answer answer;
         try (ProgressLine line = ask.progress(question);
                 Watch watch = ask.watch(line, question, options)) {
-            Rig rig = rig(question);
+            Rig rig = RigChoice.of(rigName, question);
             answer = Advisor.prove(question, rig, options, watch);
             if (traceFile != null) {
                 Trace trace = trace(question, rig, options, answer, startHour);
@@ -112,34 +106,6 @@ final class ProveCommand implements Callable<Integer> {
         }
         ChosenOutput.write(spec, chosen, answer, read);
         return SizeCommand.print(spec, answer, ask, report);
-    }
-
-    private Rig rig(Question question) {
-        if (rigName.matches("#?\\d+") && !Files.exists(Path.of(rigName))) {
-            Shelf shelf = Advisor.shelf(question);
-            String digits = rigName.replaceFirst("^#", "");
-            long number = digits.length() > 18 ? Long.MAX_VALUE : Long.parseLong(digits);
-            if (number < 1 || number > shelf.rigs()) {
-                throw new InputProblems(new Problem(
-                        "--rig",
-                        rigName,
-                        "a number from 1 to " + shelf.rigs() + ", as 'tideover size' lists them, or a rig file",
-                        ""));
-            }
-            return shelf.rig(number);
-        }
-        Optional<List<Chosen>> listed =
-                Files.exists(Path.of(rigName)) ? Optional.empty() : RigFile.ofId(rigName, question.parts());
-        Assembly.Result result = Assembly.of(
-                listed.isPresent()
-                        ? listed.get()
-                        : RigFile.read(Path.of(rigName), question.parts()).chosen());
-        if (result.rig() == null) {
-            throw new InputProblems(result.faults().stream()
-                    .map(fault -> new Problem(rigName, fault.replaceFirst("\\.$", ""), "parts that make one rig", ""))
-                    .toList());
-        }
-        return result.rig();
     }
 
     private Trace trace(Question question, Rig rig, Options options, Answer answer, int startHour) {

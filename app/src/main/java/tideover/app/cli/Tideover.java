@@ -31,6 +31,8 @@ import tideover.engine.answer.Question;
             SizeCommand.class,
             ProveCommand.class,
             StepsCommand.class,
+            PlacesCommand.class,
+            CompareCommand.class,
             SitesCommand.class,
             LoadsCommand.class,
             WeatherCommand.class,

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.OptionalLong;
 import org.jspecify.annotations.Nullable;
 import tideover.app.files.Quantities.Measure;
+import tideover.engine.answer.Places;
 import tideover.engine.answer.Question;
 import tideover.engine.load.Load;
 import tideover.engine.outage.Outage;
@@ -48,7 +49,7 @@ public final class PlanFile {
     private static final double SMALLEST_TILT_DEG = 10;
 
     /** Typical-year files do not hold the cold that a panel's voltage must survive. This project's own allowance. */
-    static final double COLDER_THAN_TYPICAL_K = 12;
+    static final double COLDER_THAN_TYPICAL_K = Places.COLDER_K;
 
     private final Reading reading;
     private final Beside beside;
@@ -283,12 +284,12 @@ public final class PlanFile {
             choice = field.choice("snow on the panels", List.of("auto", "lies", "swept"), word -> word);
         }
         if (!choice.equals("auto")) {
-            field.note("Snow on the panels", Basis.YOURS);
+            field.note(Question.SNOW, Basis.YOURS);
             return choice.equals("lies");
         }
         boolean lies = spot != null && spot.mayFreeze();
         reading.note(
-                "Snow on the panels",
+                Question.SNOW,
                 lies ? "lies" : "none",
                 Basis.GUESS,
                 DEFAULT + (lies ? ": the coldest month is cold enough for it" : ": no month is cold enough for it"));

@@ -23,7 +23,10 @@ final class StepsWords {
         if (first == null || second == null) {
             return "No rig within " + money(steps, steps.nowCents())
                     + " keeps every rule and carries a single one of the " + Words.outages(question)
-                    + ": better wait for the second sum." + together(steps, " One step for both, ", ".");
+                    + (steps.together() == null
+                            ? "; nor does any within both sums."
+                            : ": better wait for the second sum.")
+                    + together(steps, " Both sums in one step would carry ", ".");
         }
         String added = steps.addsNothing()
                 ? "nothing that " + money(steps, steps.laterCents()) + " more would add is better"
@@ -93,7 +96,7 @@ final class StepsWords {
     /** Where somebody's health hangs on it counts, and no share. */
     private static String share(Steps steps, CarriedShare share) {
         return steps.medical()
-                ? Math.round(share.carried()) + " of " + share.outages() + " outages that were tried"
+                ? share.carried() + " of " + share.outages() + " outages that were tried"
                 : Words.share(share, steps.years());
     }
 

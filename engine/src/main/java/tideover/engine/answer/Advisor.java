@@ -37,6 +37,8 @@ import tideover.engine.search.Shelf;
 import tideover.engine.search.Shortlist;
 import tideover.engine.site.Place;
 import tideover.engine.site.Room;
+import tideover.engine.site.SnowCover;
+import tideover.engine.site.Station;
 import tideover.engine.site.Weather;
 import tideover.engine.site.WeatherSource;
 import tideover.engine.sun.PanelMount;
@@ -111,6 +113,33 @@ public final class Advisor {
     public static Answer prove(Question question, Rig rig, Options options, Progress progress) {
         return new Advisor(question, options, progress)
                 .prove(bench(question).wire(rig).rig());
+    }
+
+    /** One rig in several places. */
+    public static Places places(
+            Question question, Rig rig, List<Station> stations, Options options, Progress progress) {
+        List<Places.At> rows = new ArrayList<>();
+        for (Station station : stations) {
+            double lowestDegC = station.climate().lowestDegC() - Places.COLDER_K;
+            boolean snow = question.saysSnow() ? question.snow() : SnowCover.freezes(station.climate());
+            Question there = question.at(
+                    station.place(), new WeatherSource.Generated(station.place(), station.climate()), lowestDegC, snow);
+            rows.add(new Advisor(there, options, progress).at(station, rig));
+        }
+        return new Places(question, options, rig, rows);
+    }
+
+    private Places.At at(Station station, Rig given) {
+        Build build = bench(question).wire(given);
+        progress.at("proving", 0);
+        Proof proof = prover(sky).prove(build.rig(), question.loads(), question.outage());
+        checked(proof.worst(), build.rig());
+        List<String> broken = findings(build.rig(), build).stream()
+                .filter(finding -> finding.verdict() == Verdict.FAIL)
+                .map(Finding::rule)
+                .distinct()
+                .toList();
+        return new Places.At(station, question.lowestDegC(), question.snow(), proof, broken);
     }
 
     /** One outage of a rig, step by step; the start counts hours through all weather years. */
@@ -493,16 +522,11 @@ public final class Advisor {
             checked(proof.storm().worst(), rig);
         }
         Build build = bench(question).wire(rig);
-        Site site = site(question).with(Room.extremes(sky.storeRoomDegC(), ModelYear.ALL_MONTHS));
-        List<Finding> findings = new ArrayList<>(RuleBook.findings(rig, question.loads(), site));
-        findings.addAll(
-                Aids.findings(rig.chosen(), question.loads(), question.outage().hours()));
-        findings.addAll(build.findings());
         return new ProvenRig(
                 rig,
                 build,
                 Price.of(build, question.loads(), question.allowances(), question.terms()),
-                findings,
+                findings(rig, build),
                 proof,
                 confirmed,
                 JudgedStart.of(rig, question.loads()),
@@ -515,6 +539,14 @@ public final class Advisor {
                                 GeneralDoubts.with(question, rig)),
                 StandbyCost.of(rig, sky.storeRoomDegC().mean()),
                 question.medical() ? MedicalNote.of(question, rig, worstCase(rig, proof, confirmed)) : List.of());
+    }
+
+    private List<Finding> findings(Rig rig, Build build) {
+        List<Finding> findings = new ArrayList<>(RuleBook.findings(rig, question.loads(), proofSite()));
+        findings.addAll(
+                Aids.findings(rig.chosen(), question.loads(), question.outage().hours()));
+        findings.addAll(build.findings());
+        return findings;
     }
 
     private WorstCase worstCase(Rig rig, Proof proof, @Nullable CarriedShare confirmed) {

@@ -15,6 +15,7 @@ import tideover.engine.site.Place;
 import tideover.engine.site.RoomKind;
 import tideover.engine.site.WeatherSource;
 import tideover.engine.sun.PanelMount;
+import tideover.engine.why.Basis;
 import tideover.engine.why.MarginNote;
 import tideover.engine.wiring.Allowances;
 import tideover.engine.wiring.Laying;
@@ -62,6 +63,9 @@ public record Question(
         List<Doubt> doubts,
         List<MarginNote> notes,
         List<String> cautions) {
+    /** Name of the note on snow. */
+    public static final String SNOW = "Snow on the panels";
+
     public Question {
         loads = List.copyOf(loads);
         parts = List.copyOf(parts);
@@ -117,6 +121,38 @@ public record Question(
                 doubts,
                 notes,
                 cautions);
+    }
+
+    /** The same question asked elsewhere. */
+    Question at(Place there, WeatherSource weatherThere, double lowestThereDegC, boolean snowThere) {
+        return new Question(
+                title,
+                about,
+                there,
+                weatherThere,
+                lowestThereDegC,
+                mount,
+                snowThere,
+                batteryRoom,
+                sleptIn,
+                loads,
+                outage,
+                budgetCents,
+                currency,
+                allowances,
+                terms,
+                grammar,
+                parts,
+                smallParts,
+                laying,
+                doubts,
+                notes,
+                cautions);
+    }
+
+    /** Whether snow was the asker's own word and not guessed from the climate. */
+    boolean saysSnow() {
+        return notes.stream().anyMatch(note -> note.name().equals(SNOW) && note.basis() == Basis.YOURS);
     }
 
     /** Whether somebody's health hangs on a load. */

@@ -37,7 +37,7 @@ class StepsBruteForceTest {
             .thenComparing(one -> one.way().rig().id());
 
     /** More take long, walked one by one. */
-    private static final int FEW_RIGS = 300;
+    private static final int FEW_RIGS = 110;
 
     private int steps;
     private int grown;
@@ -50,7 +50,7 @@ class StepsBruteForceTest {
     @Test
     void eachStepIsTheBestOfAllPairs() {
         List<String> faults = new ArrayList<>();
-        for (long seed = 70_000; seed < 70_060; seed++) {
+        for (long seed = 70_000; seed < 70_070; seed++) {
             SmallCase one = SmallCase.quick(seed);
             if (Shelf.of(one.parts(), one.grammar(), one.loads()).rigs() <= FEW_RIGS) {
                 compare(seed, faults);
@@ -58,7 +58,7 @@ class StepsBruteForceTest {
         }
         assertThat(faults).isEmpty();
         assertThat(steps).as("cases with both steps").isGreaterThanOrEqualTo(12);
-        assertThat(grown).as("second steps that add something").isGreaterThanOrEqualTo(6);
+        assertThat(grown).as("second steps that add something").isGreaterThanOrEqualTo(4);
         assertThat(counted).as("cases with counted small parts").isPositive();
         assertThat(panelsAdded).as("panels added to panels").isPositive();
         assertThat(smallPartsOwned).as("small parts used again").isPositive();
