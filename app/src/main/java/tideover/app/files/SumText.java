@@ -1,7 +1,6 @@
 package tideover.app.files;
 
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import tideover.engine.why.Problem;
 
 /** A sum of money typed beside a plan, such as {@code "400 USD"}; without letters it is in the plan's currency. */
@@ -19,7 +18,7 @@ public record SumText(long cents, Optional<Problem> problem) {
                 : wrong(option, typed, "an amount in the plan's currency, " + currency, "");
     }
 
-    private static SumText wrong(String option, @Nullable String typed, String expected, String suggestion) {
+    private static SumText wrong(String option, String typed, String expected, String suggestion) {
         return new SumText(0, Optional.of(new Problem(option, typed, expected, suggestion)));
     }
 }

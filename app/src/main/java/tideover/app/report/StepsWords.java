@@ -93,7 +93,7 @@ final class StepsWords {
     /** Where somebody's health hangs on it counts, and no share. */
     private static String share(Steps steps, CarriedShare share) {
         return steps.medical()
-                ? Math.round(share.carried()) + " of " + share.outages() + " outages that were tried"
+                ? share.carried() + " of " + share.outages() + " outages that were tried"
                 : Words.share(share, steps.years());
     }
 
