@@ -1,5 +1,6 @@
 package tideover.engine.search;
 
+import tideover.engine.proof.Drawdown;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;

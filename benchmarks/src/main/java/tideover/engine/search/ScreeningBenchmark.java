@@ -70,6 +70,7 @@ public class ScreeningBenchmark {
         private final Invented invented = new Invented(1);
         private final Outage outage = new Outage(
                 IntStream.range(0, 12).boxed().toList(), NetDemand.LENGTH_HOURS, 0.95, CHARGE_AT_START, DARK_HOURS, 1);
+        private final NetGains.Starts starts = NetGains.Starts.all(outage, NetDemand.YEARS);
         private final Rig rig = invented.rig(3000, 2, 20);
         private final RigFigures figures = RigFigures.of(rig);
         private final double[] essentialBusW =
@@ -84,12 +85,11 @@ public class ScreeningBenchmark {
         CapacityCounts counts = new CapacityCounts(new double[] {250, 500, 1000, 1500, 2000, 3000, 4000, 6000});
         NetGains.visit(
                 asked.sunPerRatedW,
-                NetDemand.YEARS,
+                asked.starts,
                 asked.figures,
                 asked.essentialBusW,
                 asked.noKeptW,
                 4,
-                asked.outage,
                 (sunnyWh, darkDayWh, starts) -> counts.add(Drawdown.neededWh(
                         darkDayWh, sunnyWh, starts, 4, DARK_HOURS, NetDemand.LENGTH_HOURS, CHARGE_AT_START)));
         return counts.share(1000);

@@ -155,6 +155,33 @@ public record Question(
         return notes.stream().anyMatch(note -> note.name().equals(SNOW) && note.basis() == Basis.YOURS);
     }
 
+    /** The same over another list of parts. */
+    public Question with(List<Part> changed) {
+        return new Question(
+                title,
+                about,
+                place,
+                weather,
+                lowestDegC,
+                mount,
+                snow,
+                batteryRoom,
+                sleptIn,
+                loads,
+                outage,
+                budgetCents,
+                currency,
+                allowances,
+                terms,
+                grammar,
+                changed,
+                smallParts,
+                laying,
+                doubts,
+                notes,
+                cautions);
+    }
+
     /** Whether somebody's health hangs on a load. */
     public boolean medical() {
         return loads.stream().anyMatch(load -> load.nature().medical() != null);

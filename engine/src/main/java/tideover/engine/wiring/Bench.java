@@ -54,7 +54,7 @@ public final class Bench {
     private List<Run> lastRuns = List.of();
 
     /**
-     * @param outage   what is asked: its helpers want cords, and an engine of a rig's own burns fuel in it
+     * @param outage   what is asked: what helps a rig wants cords, and an engine of a rig's own burns fuel in it
      * @param coldDegC lowest outdoor temperature that the panels' volts are designed for
      */
     public Bench(Stock stock, Laying laying, List<Load> loads, Outage outage, double coldDegC) {
