@@ -60,7 +60,7 @@ class PagesTest {
             }
             assertThatCode(() -> Tideover.line().parseArgs(args)).as(command).doesNotThrowAnyException();
         }
-        assertThat(commands).contains("", "sites astoria", "prove examples/plan.yaml --rig 1");
+        assertThat(commands).contains("", "sites astoria", "prove examples/plan.yaml --rig 155980");
         assertThat(commands).hasSizeGreaterThan(8);
     }
 
