@@ -20,6 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import picocli.CommandLine;
+import tideover.app.files.ExampleParts;
 import tools.jackson.databind.JsonNode;
 
 /** What a person, or a script, meets at the command line: statuses, streams, files, and the same bytes every time. */
@@ -54,6 +55,8 @@ class CommandLineTest {
             "rigs_not_reached",
             "rigs_walked",
             "rigs_walked_in_vain",
+            "rigs_fallen_to_rules",
+            "rigs_not_reached",
             "rigs_over_budget",
             "net_gain_series",
             "rigs_asked",
@@ -417,6 +420,17 @@ class CommandLineTest {
 
         assertThat(ran.out().replaceAll("\\s+", " "))
                 .contains("The panels are out after 72 h of an outage of 72 h: they give nothing while it lasts.");
+    }
+
+    /** A row mistyped into a later file must not pass unseen. */
+    @Test
+    void theTextTellsWhatALaterFileReplaces(@TempDir Path two) throws IOException {
+        Path plan = Ran.household(two, "parts: parts.csv", "parts: [parts.csv, own.csv]");
+        Files.writeString(two.resolve("own.csv"), ExampleParts.joined(Ran.examples(), "on-100"::equals));
+        String told = Ran.quick("size", plan).out().replaceAll("\\s+", " ");
+
+        assertThat(told)
+                .containsPattern("Parts replaced by a later file - on-100 \\(parts.csv:\\d+ by own.csv:2\\) Weather ");
     }
 
     /** Without money nothing is left to list: no heading stands over nothing. */
