@@ -81,10 +81,10 @@ public final class Search {
     private static final int MOST_DRAFTS = 1024;
 
     /** Demands are alike whose mean is so near to that of their common least. */
-    private static final double LIKE = 0.07;
+    private static final double LIKE = 0.1;
 
     /** Watts of panel are alike within this factor. */
-    private static final double BIN = 1.2;
+    private static final double BIN = 1.3;
 
     private static final Series NO_SUN = Series.constant(1, 0);
 
@@ -379,13 +379,13 @@ public final class Search {
                 if (number < arrays.size()) {
                     Shelf.Array array = arrays.get(number);
                     found[number] = used.get(number)
-                            ? pass(sunOfArray.get(number), best.withArrayRatedW(ratedW(array)), least)
+                            ? pass(sunOfArray.get(number), best.withArrayRatedW(ratedW(array)), least.hourlyW, 1)
                             : new double[0];
                 } else if (number == arrays.size()) {
-                    found[number] = pass(noSun, best.withArrayRatedW(0), least);
+                    found[number] = pass(noSun, best.withArrayRatedW(0), least.hourlyW, 1);
                 } else {
-                    found[number] =
-                            pass(brightest, best.withArrayRatedW(mostW), demands.get(number - arrays.size() - 1));
+                    found[number] = pass(
+                            brightest, best.withArrayRatedW(mostW), demands.get(number - arrays.size() - 1).hourlyW, 1);
                 }
             });
             series += used.cardinality() + 1 + demands.size();
