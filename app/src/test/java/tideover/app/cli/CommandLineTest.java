@@ -55,8 +55,6 @@ class CommandLineTest {
             "rigs_not_reached",
             "rigs_walked",
             "rigs_walked_in_vain",
-            "rigs_fallen_to_rules",
-            "rigs_not_reached",
             "rigs_over_budget",
             "net_gain_series",
             "rigs_asked",
