@@ -4,17 +4,22 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import tideover.engine.Invented;
 import tideover.engine.load.Load;
 import tideover.engine.outage.Outage;
 import tideover.engine.part.Battery;
 import tideover.engine.part.ChargeController;
 import tideover.engine.part.Charger;
+import tideover.engine.part.Cooler;
 import tideover.engine.part.Enclosure;
+import tideover.engine.part.Engine;
 import tideover.engine.part.Inverter;
+import tideover.engine.part.Jug;
 import tideover.engine.part.Panel;
 import tideover.engine.part.Part;
 import tideover.engine.part.ReadyBox;
 import tideover.engine.part.SocketBoard;
+import tideover.engine.part.StandIn;
 import tideover.engine.proof.ArraySun;
 import tideover.engine.proof.BusDemand;
 import tideover.engine.proof.Drawdown;
@@ -22,17 +27,15 @@ import tideover.engine.proof.KeptBound;
 import tideover.engine.proof.NetGains;
 import tideover.engine.proof.RigFigures;
 import tideover.engine.proof.UnmergedShare;
+import tideover.engine.rig.Aids;
 import tideover.engine.rig.Assembly;
 import tideover.engine.rig.Chosen;
 import tideover.engine.rig.Rig;
 import tideover.engine.rig.RuleBook;
 import tideover.engine.why.Finding;
 import tideover.engine.why.Verdict;
-import tideover.engine.wiring.Bench;
 import tideover.engine.wiring.Build;
-import tideover.engine.wiring.Laying;
 import tideover.engine.wiring.Price;
-import tideover.engine.wiring.Terms;
 
 /**
  * Every rig of the grammar as docs/models.md writes it, wired on a bench of its own, judged, priced and walked from every
@@ -64,16 +67,14 @@ final class BruteForce {
             if (bare == null) {
                 continue;
             }
-            Bench bench = new Bench(
-                    one.stock(), Laying.ASSUMED, one.loads(), one.outage().help(), SmallCase.COLD_DEG_C);
-            Build build = bench.wire(bare);
+            Build build = one.bench().wire(bare);
             List<Finding> findings = new ArrayList<>(RuleBook.findings(build.rig(), one.loads(), one.site()));
             findings.addAll(build.findings());
             if (findings.stream().anyMatch(finding -> finding.verdict() == Verdict.FAIL)) {
                 continue;
             }
             long cents =
-                    Price.of(build, one.loads(), one.allowances(), Terms.NONE).totalCents();
+                    Price.of(build, one.loads(), one.allowances(), one.terms()).totalCents();
             if (one.budgetCents().isPresent() && cents > one.budgetCents().getAsLong()) {
                 continue;
             }
@@ -102,12 +103,72 @@ final class BruteForce {
         return front;
     }
 
-    /**
-     * The grammar's sentences: a box; or batteries of one kind, in an enclosure, by themselves, or by themselves with a board of
-     * sockets where a load takes direct current; then an inverter, a charger where something could feed it, and a controller,
-     * each or none and only where none is built in; panels of one kind where there is a controller.
-     */
+    /** The grammar's sentences, each with every set of aids in front of it. */
     private static List<List<Chosen>> written(SmallCase one) {
+        List<List<Chosen>> all = new ArrayList<>();
+        for (List<Chosen> aids : aids(one)) {
+            for (List<Chosen> rest : withoutAids(one)) {
+                List<Chosen> chosen = new ArrayList<>(aids);
+                chosen.addAll(rest);
+                all.add(chosen);
+            }
+        }
+        return all;
+    }
+
+    /**
+     * No jugs or some of one kind; no cooler or one; any of the stand-ins, as many of each as last. Each has to find something to
+     * do, and something essential must be left to the rig.
+     */
+    private static List<List<Chosen>> aids(SmallCase one) {
+        List<List<Chosen>> all = new ArrayList<>(List.of(List.of()));
+        for (Part part : one.parts()) {
+            for (int count = 1; part instanceof Jug && count <= one.grammar().mostJugs(); count++) {
+                all.add(List.of(new Chosen(part, count)));
+            }
+        }
+        for (List<Chosen> before : List.copyOf(all)) {
+            for (Part part : one.parts()) {
+                if (part instanceof Cooler) {
+                    all.add(and(before, part, 1));
+                }
+            }
+        }
+        for (Part part : one.parts()) {
+            if (part instanceof StandIn standIn) {
+                int lasting = 1;
+                while (lasting * standIn.lastsHours() < one.outage().hours()) {
+                    lasting++;
+                }
+                for (List<Chosen> before : List.copyOf(all)) {
+                    all.add(and(before, part, lasting));
+                }
+            }
+        }
+        all.removeIf(set -> !set.isEmpty() && !isOfUse(one, set));
+        return all;
+    }
+
+    private static boolean isOfUse(SmallCase one, List<Chosen> set) {
+        for (Finding finding : Aids.findings(set, one.loads(), one.outage().hours())) {
+            if (finding.verdict() == Verdict.FAIL) {
+                return false;
+            }
+        }
+        for (Load load : Aids.served(set, one.loads())) {
+            if (load.essential() && load.plugged()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /**
+     * A box; or batteries of one kind, in an enclosure, by themselves, or by themselves with a board of sockets where a load takes
+     * direct current; then an inverter, what charges, and a controller, each or none and only where none is built in; panels of one
+     * kind where there is a controller.
+     */
+    private static List<List<Chosen>> withoutAids(SmallCase one) {
         List<List<Chosen>> all = new ArrayList<>();
         for (Part part : one.parts()) {
             if (part instanceof ReadyBox box) {
@@ -151,8 +212,7 @@ final class BruteForce {
     private static void electronics(
             SmallCase one, List<Chosen> store, boolean mayInvert, boolean controls, List<List<Chosen>> all) {
         for (List<Chosen> inverted : withOrWithout(store, mayInvert ? one.parts() : List.of(), Inverter.class)) {
-            List<Part> chargers = one.grammar().chargers() ? one.parts() : List.of();
-            for (List<Chosen> charged : withOrWithout(inverted, chargers, Charger.class)) {
+            for (List<Chosen> charged : charged(one, inverted)) {
                 for (List<Chosen> controlled :
                         withOrWithout(charged, controls ? List.of() : one.parts(), ChargeController.class)) {
                     all.add(controlled);
@@ -162,6 +222,33 @@ final class BruteForce {
                 }
             }
         }
+    }
+
+    /**
+     * Nothing; a charger for the mains where something of the plan could feed it; any charger with an engine for it, a vehicle where
+     * it is for direct current; an engine alone for a box that has its own charger.
+     */
+    private static List<List<Chosen>> charged(SmallCase one, List<Chosen> rest) {
+        List<List<Chosen>> all = new ArrayList<>(List.of(rest));
+        boolean ownCharger = rest.get(0).part() instanceof ReadyBox box && box.mainsChargeW() > 0;
+        for (Part part : one.parts()) {
+            if (part instanceof Charger charger
+                    && charger.fedBy() != Invented.SOCKET
+                    && one.grammar().chargers()) {
+                all.add(and(rest, part, 1));
+            }
+            if (part instanceof Engine engine && !engine.vehicle() && ownCharger) {
+                all.add(and(rest, part, 1));
+            }
+            for (Part other : one.parts()) {
+                if (part instanceof Charger charger
+                        && other instanceof Engine engine
+                        && engine.vehicle() == (charger.fedBy() == Invented.SOCKET)) {
+                    all.add(and(and(rest, part, 1), other, 1));
+                }
+            }
+        }
+        return all;
     }
 
     private static void panels(SmallCase one, List<Chosen> rest, List<List<Chosen>> all) {
@@ -191,8 +278,10 @@ final class BruteForce {
     }
 
     /** The share that the optimistic screening allows a rig, each by itself. */
-    static double bound(SmallCase one, KeptBound kept, Rig rig) {
+    static double bound(SmallCase one, Rig rig) {
         Outage outage = one.outage();
+        List<Load> loads = rig.served(one.loads());
+        KeptBound kept = KeptBound.of(loads, one.weather(), outage.months(), outage.hours());
         if (outage.unhelpedHours() == 0) {
             return 1;
         }
@@ -200,8 +289,7 @@ final class BruteForce {
         Outage screened = kept.isNothing() ? first : first.fullAtStart();
         RigFigures figures =
                 kept.isNothing() ? RigFigures.of(rig) : RigFigures.of(rig).pooledWith(kept.storeWh());
-        List<Load> byTheClock =
-                one.loads().stream().filter(load -> !load.keeps()).toList();
+        List<Load> byTheClock = loads.stream().filter(load -> !load.keeps()).toList();
         int[] carried = {0};
         int[] asked = {0};
         NetGains.visit(

@@ -12,10 +12,11 @@ import java.util.stream.LongStream;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import tideover.engine.Invented;
+import tideover.engine.load.ColdLoad;
 import tideover.engine.load.Load;
 import tideover.engine.outage.Help;
+import tideover.engine.part.Charger;
 import tideover.engine.part.Part;
-import tideover.engine.proof.KeptBound;
 import tideover.engine.proof.Prover;
 import tideover.engine.rig.Chosen;
 import tideover.engine.rig.Rig;
@@ -50,6 +51,11 @@ class BruteForceTest {
         int answers;
         int rigs;
 
+        @Override
+        public String toString() {
+            return seen + ", rigs " + rigs + ", answers " + answers + ", misled " + misledBounds;
+        }
+
         void take(SmallCase untargeted) {
             List<BruteForce.Way> ways = BruteForce.ways(untargeted);
             SmallCase one = untargeted.withTarget(target(untargeted.seed(), ways));
@@ -59,6 +65,12 @@ class BruteForceTest {
             answers += answer == null ? 0 : 1;
             tie(ways, answer, one.outage().targetShare());
             bound(one, ways, answer);
+            if (answer != null) {
+                answer.rig()
+                        .chosen()
+                        .forEach(chosen ->
+                                seen.merge("answer with " + chosen.part().kind(), 1, Integer::sum));
+            }
             walk(one, ways);
             compare(one, ways, answer, SearchAnswer.of(one, 2));
         }
@@ -134,14 +146,9 @@ class BruteForceTest {
 
         /** Whether the cheapest that the bound lets through is no answer; and that no bound is below what is carried. */
         private void bound(SmallCase one, List<BruteForce.Way> ways, BruteForce.@Nullable Way answer) {
-            KeptBound kept = KeptBound.of(
-                    one.loads(),
-                    one.weather(),
-                    one.outage().months(),
-                    one.outage().hours());
             BruteForce.Way first = null;
             for (BruteForce.Way way : ways) {
-                double bound = BruteForce.bound(one, kept, way.rig());
+                double bound = BruteForce.bound(one, way.rig());
                 if (bound < way.share()) {
                     faults.add("seed " + one.seed() + ": bound " + bound + " below the " + way.share() + " of "
                             + way.rig().id());
@@ -162,9 +169,12 @@ class BruteForceTest {
                     if (chosen.count() > 1) {
                         here.put("several of a " + part.kind(), 1);
                     }
-                    if (part.listing().costCents(chosen.count())
+                    if (part.listing().goodsCents(chosen.count())
                             != chosen.count() * part.listing().priceCents()) {
                         here.put("volume price", 1);
+                    }
+                    if (part.listing().boughtFor(chosen.count()) > chosen.count()) {
+                        here.put("more bought than used", 1);
                     }
                 }
                 if (rig.controller() != null && rig.panel() != null) {
@@ -172,7 +182,28 @@ class BruteForceTest {
                 }
                 if (rig.mainsCharge() != null
                         && one.outage().help().stream().anyMatch(help -> help instanceof Help.Engine)) {
-                    here.put("engine", 1);
+                    here.put("borrowed engine", 1);
+                }
+                if (rig.engine() != null
+                        && rig.chosen().stream().noneMatch(chosen -> chosen.part() instanceof Charger)) {
+                    here.put("box with its own charger and an engine", 1);
+                }
+                for (Load load : one.loads()) {
+                    if (load instanceof ColdLoad cold) {
+                        here.put("cold box " + cold.box().kind().words(), 1);
+                    }
+                    if (load.nature().start() != null) {
+                        here.put(load.nature().start().alone().isEmpty() ? "start with others" : "start alone", 1);
+                    }
+                }
+                if (one.terms().taxPerMillion() > 0) {
+                    here.put("tax", 1);
+                }
+                if (rig.chosen().stream()
+                        .anyMatch(chosen -> one.terms()
+                                .orders()
+                                .containsKey(chosen.part().listing().selling().seller()))) {
+                    here.put("order shipped", 1);
                 }
                 for (Load load : one.loads()) {
                     here.put("load " + load.getClass().getSimpleName(), 1);

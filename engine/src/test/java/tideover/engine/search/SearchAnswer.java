@@ -8,10 +8,8 @@ import tideover.engine.outage.Outage;
 import tideover.engine.proof.KeptBound;
 import tideover.engine.proof.Prover;
 import tideover.engine.quantity.Workers;
+import tideover.engine.rig.Aids;
 import tideover.engine.rig.Rig;
-import tideover.engine.wiring.Bench;
-import tideover.engine.wiring.Laying;
-import tideover.engine.wiring.Terms;
 
 /**
  * What the search says to a small question, in plain figures.
@@ -27,9 +25,9 @@ record SearchAnswer(@Nullable String id, long cents, double share, List<BruteFor
                 Shelf.of(one.parts(), one.grammar(), one.loads()),
                 one.loads(),
                 one.site(),
-                new Bench(one.stock(), Laying.ASSUMED, one.loads(), outage.help(), SmallCase.COLD_DEG_C),
+                one.bench(),
                 one.allowances(),
-                Terms.NONE,
+                one.terms(),
                 one.budgetCents(),
                 Workers.of(threads));
         Prover prover = prover(one, threads);
@@ -45,7 +43,9 @@ record SearchAnswer(@Nullable String id, long cents, double share, List<BruteFor
                 return prover.shareFrom(threshold, rig, one.loads(), outage);
             }
         };
-        KeptBound kept = prover.keptBound(one.loads(), outage);
+        KeptBound kept = KeptBound.easiest(one.grammar().aids().stream()
+                .map(set -> prover.keptBound(Aids.served(set, one.loads()), outage))
+                .toList());
         Shortlist list = new Search(
                         one.plane(),
                         one.weather().years(),

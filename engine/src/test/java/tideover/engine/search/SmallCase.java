@@ -3,12 +3,14 @@ package tideover.engine.search;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.Invented;
 import tideover.engine.battery.Chemistry;
+import tideover.engine.cold.BoxKind;
 import tideover.engine.electronics.InverterLoss;
 import tideover.engine.electronics.Tracking;
 import tideover.engine.electronics.Wave;
@@ -24,13 +26,18 @@ import tideover.engine.load.TimedLoad;
 import tideover.engine.outage.Help;
 import tideover.engine.outage.Outage;
 import tideover.engine.outage.Rolling;
+import tideover.engine.outage.Tending;
 import tideover.engine.part.Battery;
 import tideover.engine.part.ChargeController;
 import tideover.engine.part.Charger;
 import tideover.engine.part.ControllerRating;
+import tideover.engine.part.Cooler;
 import tideover.engine.part.Enclosure;
+import tideover.engine.part.Engine;
+import tideover.engine.part.Fuel;
 import tideover.engine.part.Inverter;
 import tideover.engine.part.InverterRating;
+import tideover.engine.part.Jug;
 import tideover.engine.part.Listing;
 import tideover.engine.part.Outlet;
 import tideover.engine.part.Panel;
@@ -38,18 +45,25 @@ import tideover.engine.part.Part;
 import tideover.engine.part.PlainStore;
 import tideover.engine.part.RatedStore;
 import tideover.engine.part.ReadyBox;
+import tideover.engine.part.Selling;
 import tideover.engine.part.SmallPart;
 import tideover.engine.part.SocketBoard;
+import tideover.engine.part.StandIn;
 import tideover.engine.part.Store;
 import tideover.engine.part.Surge;
 import tideover.engine.proof.PlaneWeather;
+import tideover.engine.rig.Aids;
+import tideover.engine.rig.Chosen;
 import tideover.engine.rig.Site;
 import tideover.engine.site.RoomKind;
 import tideover.engine.site.Weather;
 import tideover.engine.sun.PanelSheet;
 import tideover.engine.why.Stated;
 import tideover.engine.wiring.Allowances;
+import tideover.engine.wiring.Bench;
+import tideover.engine.wiring.Laying;
 import tideover.engine.wiring.Stock;
+import tideover.engine.wiring.Terms;
 import tideover.engine.wiring.WiringKit;
 
 /**
@@ -69,6 +83,7 @@ record SmallCase(
         Grammar grammar,
         List<SmallPart> smallParts,
         Allowances allowances,
+        Terms terms,
         OptionalLong budgetCents) {
     static final double NOON = Invented.PLACE.meanSolarNoonHour();
     static final double COLD_DEG_C = -10;
@@ -82,7 +97,13 @@ record SmallCase(
                 false,
                 RoomKind.INDOORS,
                 null,
-                outage.help().stream().anyMatch(help -> help instanceof Help.Engine));
+                outage.help().stream().anyMatch(help -> help instanceof Help.Engine),
+                outage);
+    }
+
+    /** A new one: what a bench remembers it does not share. */
+    Bench bench() {
+        return new Bench(stock(), Laying.ASSUMED, loads, outage, COLD_DEG_C);
     }
 
     Stock stock() {
@@ -101,16 +122,22 @@ record SmallCase(
                 grammar,
                 smallParts,
                 allowances,
+                terms,
                 budgetCents);
     }
 
     static SmallCase of(long seed) {
-        return new Drawn(seed, false).whole();
+        return new Drawn(seed, false, false).whole();
     }
 
     /** One year, one month, a day and a half at most. */
     static SmallCase quick(long seed) {
-        return new Drawn(seed, true).whole();
+        return new Drawn(seed, true, false).whole();
+    }
+
+    /** The same; nothing is taxed, shipped or cheaper by the dozen, and there are neither engines nor aids. */
+    static SmallCase plain(long seed) {
+        return new Drawn(seed, true, true).whole();
     }
 
     /** Draws, one after another. */
@@ -118,6 +145,13 @@ record SmallCase(
         private final long seed;
         private final Invented invented;
         private final boolean quick;
+
+        /** Draws of their own, so that all else stays what it is without them. */
+        private final Invented more;
+
+        private final boolean sold;
+        private final boolean engines;
+        private final boolean aids;
 
         /** Prices are multiples of this. */
         private final long stepCents;
@@ -127,8 +161,14 @@ record SmallCase(
         private boolean direct;
         private boolean alternating;
 
-        Drawn(long seed, boolean quick) {
+        Drawn(long seed, boolean quick, boolean plain) {
             this.quick = quick;
+            this.more = new Invented(seed + 3_000_000);
+            // Seldom both: pairs and sets multiply.
+            int kind = more.whole(0, 9);
+            this.sold = !plain && more.chance(0.5);
+            this.engines = !plain && (kind <= 4);
+            this.aids = !plain && (kind >= 4 && kind != 5);
             this.seed = seed;
             this.invented = new Invented(seed);
             this.stepCents = new long[] {1, 100, 1000, 5000}[invented.whole(0, 3)];
@@ -148,18 +188,36 @@ record SmallCase(
                     ? new Allowances(0, 0, 0)
                     : new Allowances(
                             invented.whole(0, 20) * 100, invented.whole(0, 40) * 100, invented.whole(0, 60) * 100);
+            int steps = stepsPerHour(weather.years() * outage.months().size() * outage.hours());
+            List<Part> parts = parts(outage);
+            Grammar grammar = new Grammar(invented.whole(1, 2), invented.whole(1, 2), outage.isHelped())
+                    .withMostJugs(more.whole(1, 2));
+            if (engines) {
+                engines(parts);
+            }
+            if (aids) {
+                aids(parts, loads);
+            }
+            List<List<Chosen>> sets = Aids.sets(parts, loads, grammar.mostJugs(), outage.hours()).stream()
+                    .filter(set -> leavesWork(set, loads))
+                    .toList();
             return new SmallCase(
                     seed,
                     weather,
                     Invented.plane(weather),
-                    stepsPerHour(weather.years() * outage.months().size() * outage.hours()),
+                    steps,
                     loads,
                     outage,
-                    parts(outage),
-                    new Grammar(invented.whole(1, 2), invented.whole(1, 2), outage.isHelped()),
+                    parts,
+                    grammar.withAids(sets),
                     counted ? WiringKit.full() : List.of(),
                     allowances,
+                    terms(),
                     invented.chance(0.15) ? OptionalLong.of(invented.whole(200, 900) * 100L) : OptionalLong.empty());
+        }
+
+        private static boolean leavesWork(List<Chosen> set, List<Load> loads) {
+            return Aids.served(set, loads).stream().anyMatch(load -> load.essential() && load.plugged());
         }
 
         /** Short ones where an outage has few of them to be walked from every start. */
@@ -280,14 +338,28 @@ record SmallCase(
             }
             Rolling rolling = invented.chance(0.15) ? new Rolling(invented.whole(4, 30), invented.whole(1, 6)) : null;
             return new Outage(
-                    IntStream.of(first, second).distinct().sorted().boxed().toList(),
-                    invented.whole(12, quick ? 36 : 72),
-                    0.9,
-                    invented.chance(0.4) ? 1 : invented.between(0.5, 1),
-                    invented.whole(0, invented.chance(0.3) ? 24 : 6),
-                    invented.chance(0.7) ? 1 : invented.between(0.2, 0.9),
-                    rolling,
-                    help);
+                            IntStream.of(first, second)
+                                    .distinct()
+                                    .sorted()
+                                    .boxed()
+                                    .toList(),
+                            invented.whole(12, quick ? 36 : 72),
+                            0.9,
+                            invented.chance(0.4) ? 1 : invented.between(0.5, 1),
+                            invented.whole(0, invented.chance(0.3) ? 24 : 6),
+                            invented.chance(0.7) ? 1 : invented.between(0.2, 0.9),
+                            rolling,
+                            help)
+                    .with(tending());
+        }
+
+        private Tending tending() {
+            int from = more.whole(0, 12);
+            return engines && more.chance(0.6)
+                    ? new Tending(
+                            List.of(new DayWindow(from, from + more.between(1, 8)), new DayWindow(21, 23)),
+                            more.between(0, 15))
+                    : Tending.USUAL;
         }
 
         // Parts.
@@ -369,7 +441,8 @@ record SmallCase(
                             listing.condition(),
                             listing.atHand(),
                             way == 1 ? listing.massKg() * invented.between(0.9, 1.1) : listing.massKg(),
-                            listing.source()),
+                            listing.source(),
+                            listing.selling()),
                     store,
                     one.mostInParallel(),
                     one.mostInSeries());
@@ -378,7 +451,112 @@ record SmallCase(
         /** Whole steps of the price. */
         private Listing listing(String id, double price, double kg) {
             long cents = Math.max(1, Math.round(price * 100 / stepCents)) * stepCents;
-            return Invented.listing(id, cents, invented.chance(0.5) ? Math.rint(kg) : kg);
+            return sold(Invented.listing(id, cents, invented.chance(0.5) ? Math.rint(kg) : kg));
+        }
+
+        /** On terms of its own, where anything is. */
+        private Listing sold(Listing listing) {
+            if (!sold || more.chance(0.2)) {
+                return listing;
+            }
+            List<Selling.VolumePrice> breaks = new ArrayList<>();
+            if (more.chance(0.4)) {
+                long each = steps(listing.priceCents() * more.between(0.75, 0.98));
+                if (each < listing.priceCents()) {
+                    breaks.add(new Selling.VolumePrice(2, each));
+                    // Now and then three for less than two.
+                    long ofThree = steps(each * more.between(0.5, 0.9));
+                    if (more.chance(0.4) && ofThree < each) {
+                        breaks.add(new Selling.VolumePrice(3, ofThree));
+                    }
+                }
+            }
+            return listing.with(new Selling(
+                    List.of("", "North", "South").get(more.whole(0, 2)),
+                    breaks,
+                    more.chance(0.3) ? more.whole(1, 12) * 100L : 0,
+                    more.chance(0.8),
+                    ""));
+        }
+
+        private long steps(double cents) {
+            return Math.round(cents / stepCents) * stepCents;
+        }
+
+        private Terms terms() {
+            if (!sold) {
+                return Terms.NONE;
+            }
+            Terms.Order north = new Terms.Order(more.whole(1, 30) * 100L, OptionalLong.empty());
+            Terms.Order south = new Terms.Order(more.whole(1, 60) * 100L, OptionalLong.of(more.whole(20, 400) * 100L));
+            return new Terms(new int[] {0, 62_500, 88_753}[more.whole(0, 2)], Map.of("North", north, "South", south));
+        }
+
+        /** Without draws of the other stream. */
+        private Listing moreOf(String id, double price, double kg) {
+            return sold(Invented.listing(id, Math.max(1, Math.round(price * 100 / stepCents)) * stepCents, kg));
+        }
+
+        // What belongs to engines, and what helps without power.
+
+        private void engines(List<Part> parts) {
+            boolean engine = more.chance(0.6);
+            if (engine) {
+                double watts = more.between(200, 1200);
+                parts.add(engine(false, watts, new Outlet(Invented.MAINS, 2, watts, 1), more.between(20, 150)));
+                if (parts.stream().noneMatch(Charger.class::isInstance)) {
+                    parts.add(charger("M", more.between(5, 35), more.chance(0.5) ? Invented.MAINS : null));
+                }
+            }
+            if (!engine || more.chance(0.2)) {
+                double watts = more.between(80, 300);
+                parts.add(engine(true, watts, new Outlet(Invented.SOCKET, 2, 2 * watts, 1), more.between(1, 20)));
+                parts.add(charger("K", more.between(3, 0.8 * watts / 15), Invented.SOCKET));
+            }
+        }
+
+        private Charger charger(String id, double amps, @Nullable Supply fedBy) {
+            return new Charger(moreOf(id, 10 + amps, 2), amps, 12, 14.6, more.between(0.8, 0.95), Set.of(), fedBy);
+        }
+
+        private Engine engine(boolean vehicle, double watts, Outlet outlet, double price) {
+            double litres = more.between(0.1, 0.25) * watts / 1000;
+            return new Engine(
+                    moreOf(vehicle ? "V" : "G", price, 15),
+                    vehicle,
+                    watts,
+                    vehicle || more.chance(0.5) ? Surge.UNKNOWN : new Surge(1.3 * watts, 5),
+                    List.of(outlet),
+                    new Fuel(Fuel.Kind.PETROL, more.between(1, 6), more.between(80, 250), 6),
+                    vehicle
+                            ? Engine.Burn.atIdle(more.between(0.8, 1.5))
+                            : new Engine.Burn(litres + 0.1, 2 * litres + 0.1, 3 * litres + 0.1),
+                    Engine.Habits.UNKNOWN);
+        }
+
+        private void aids(List<Part> parts, List<Load> loads) {
+            int number = 0;
+            for (Load load : loads) {
+                if (load instanceof ColdLoad cold) {
+                    if (more.chance(0.8)) {
+                        String forLoad = more.chance(0.5)
+                                ? cold.name()
+                                : cold.box().kind().words();
+                        parts.add(new Jug(moreOf("J", more.between(2, 12), 2), forLoad, more.between(1, 8)));
+                    }
+                    if (cold.box().kind() == BoxKind.REFRIGERATOR) {
+                        parts.add(new Cooler(
+                                moreOf("Q", more.between(15, 60), 4),
+                                cold.name(),
+                                cold.box().litres() * more.between(0.6, 1.2),
+                                more.between(0.4, 1),
+                                more.between(2, 15)));
+                    }
+                } else if (!load.keeps() && number < 2 && more.chance(0.5)) {
+                    parts.add(new StandIn(
+                            moreOf("S" + number++, more.between(3, 60), 1), load.name(), more.between(8, 90)));
+                }
+            }
         }
 
         private Store store() {

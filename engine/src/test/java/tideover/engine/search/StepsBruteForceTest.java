@@ -51,7 +51,7 @@ class StepsBruteForceTest {
     void eachStepIsTheBestOfAllPairs() {
         List<String> faults = new ArrayList<>();
         for (long seed = 70_000; seed < 70_070; seed++) {
-            SmallCase one = SmallCase.quick(seed);
+            SmallCase one = SmallCase.plain(seed);
             if (Shelf.of(one.parts(), one.grammar(), one.loads()).rigs() <= FEW_RIGS) {
                 compare(seed, faults);
             }
@@ -65,7 +65,7 @@ class StepsBruteForceTest {
     }
 
     private void compare(long seed, List<String> faults) {
-        SmallCase one = SmallCase.quick(seed);
+        SmallCase one = SmallCase.plain(seed);
         one = withBudget(one, OptionalLong.empty());
         List<BruteForce.Way> ways = BruteForce.ways(one);
         if (ways.isEmpty()) {
@@ -220,6 +220,7 @@ class StepsBruteForceTest {
                 one.grammar(),
                 one.smallParts(),
                 one.allowances(),
+                one.terms(),
                 cents);
     }
 }
