@@ -1,7 +1,9 @@
 package tideover.engine.load;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -24,16 +26,29 @@ public final class Coincidence {
 
     /** Highest value over the day of a figure of the loads that may run at one instant, and at least 0. */
     public static double peak(List<Load> loads, ToDoubleFunction<List<Load>> figureOfThoseOn) {
-        List<Double> instants = new ArrayList<>(List.of(0.0));
-        loads.forEach(load -> mayRun(load).forEach(window -> instants.add(window.fromHour())));
+        List<List<DayWindow>> windows = loads.stream().map(Coincidence::mayRun).toList();
+        Set<Double> instants = new LinkedHashSet<>(List.of(0.0));
+        windows.forEach(some -> some.forEach(window -> instants.add(window.fromHour())));
         double peak = 0;
         for (double instant : instants) {
-            List<Load> on = loads.stream()
-                    .filter(load -> mayRun(load).stream().anyMatch(window -> window.overlapHours(instant, 1e-6) > 0))
-                    .toList();
+            List<Load> on = new ArrayList<>();
+            for (int i = 0; i < loads.size(); i++) {
+                if (isOn(windows.get(i), instant)) {
+                    on.add(loads.get(i));
+                }
+            }
             peak = Math.max(peak, figureOfThoseOn.applyAsDouble(on));
         }
         return peak;
+    }
+
+    private static boolean isOn(List<DayWindow> windows, double instant) {
+        for (DayWindow window : windows) {
+            if (window.overlapHours(instant, 1e-6) > 0) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** The hours in which a load may run, whichever it chooses. */

@@ -1,5 +1,7 @@
 package tideover.engine.proof;
 
+import java.util.HashMap;
+import java.util.Map;
 import tideover.engine.part.ControllerRating;
 import tideover.engine.part.PlainStore;
 import tideover.engine.part.RatedStore;
@@ -41,7 +43,20 @@ public record RigFigures(
      * every real trait only takes from them, so that what this cannot carry the battery cannot either.
      */
     public static RigFigures of(Rig rig) {
-        return rig.store() instanceof PlainStore plain ? of(rig, plain) : atBest(rig, (RatedStore) rig.store());
+        return new Known().of(rig);
+    }
+
+    /** The same of many rigs, each kind of battery made ready once. For one thread. */
+    public static final class Known {
+        private final Map<RatedStore, CellBank> banks = new HashMap<>();
+
+        public RigFigures of(Rig rig) {
+            if (rig.store() instanceof PlainStore plain) {
+                return RigFigures.of(rig, plain);
+            }
+            RatedStore store = (RatedStore) rig.store();
+            return atBest(rig, store, banks.computeIfAbsent(store, CellBank::of));
+        }
     }
 
     private static RigFigures of(Rig rig, PlainStore store) {
@@ -57,8 +72,7 @@ public record RigFigures(
                 rig.sunEfficiency());
     }
 
-    private static RigFigures atBest(Rig rig, RatedStore store) {
-        CellBank bank = CellBank.of(store);
+    private static RigFigures atBest(Rig rig, RatedStore store, CellBank bank) {
         ControllerRating controller = rig.controller();
         return new RigFigures(
                 bank.usableWh(),

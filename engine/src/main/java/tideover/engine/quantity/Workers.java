@@ -52,21 +52,25 @@ public final class Workers {
             return;
         }
         AtomicInteger next = new AtomicInteger();
-        ExecutorService pool = Executors.newFixedThreadPool(Math.min(threads, pieces), task -> {
+        Runnable share = () -> {
+            for (int i = next.getAndIncrement(); i < pieces; i = next.getAndIncrement()) {
+                askWhetherToStop();
+                work.accept(i);
+            }
+        };
+        // The caller is one of the threads.
+        int others = Math.min(threads, pieces) - 1;
+        ExecutorService pool = Executors.newFixedThreadPool(others, task -> {
             Thread thread = new Thread(task, "worker");
             thread.setDaemon(true);
             return thread;
         });
         try {
             List<Future<?>> running = new ArrayList<>();
-            for (int t = 0; t < Math.min(threads, pieces); t++) {
-                running.add(pool.submit(() -> {
-                    for (int i = next.getAndIncrement(); i < pieces; i = next.getAndIncrement()) {
-                        askWhetherToStop();
-                        work.accept(i);
-                    }
-                }));
+            for (int t = 0; t < others; t++) {
+                running.add(pool.submit(share));
             }
+            share.run();
             for (Future<?> one : running) {
                 one.get();
             }

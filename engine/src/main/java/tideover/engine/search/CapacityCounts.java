@@ -35,8 +35,17 @@ final class CapacityCounts {
 
     /** Counts the capacities that outages need. */
     void add(double[] neededWh) {
+        // Neighbours need much alike: mostly the capacity that meets the last is the first that meets the next.
+        int first = 0;
+        double aboveWh = Double.NEGATIVE_INFINITY;
+        double enoughWh = aboveWh;
         for (double needed : neededWh) {
-            met[firstThatMeets(needed)]++;
+            if (!(needed > aboveWh && needed <= enoughWh)) {
+                first = firstThatMeets(needed);
+                aboveWh = first == 0 ? Double.NEGATIVE_INFINITY : capacitiesWh[first - 1] + BREATH_WH;
+                enoughWh = first == capacitiesWh.length ? Double.POSITIVE_INFINITY : capacitiesWh[first] + BREATH_WH;
+            }
+            met[first]++;
         }
         outages += neededWh.length;
     }

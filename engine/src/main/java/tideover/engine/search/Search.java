@@ -221,6 +221,7 @@ public final class Search {
         private double[][] atMostByProfile = {};
 
         private final Map<Sort, double[]> atMostBySort = new HashMap<>();
+        private final RigFigures.Known flattened = new RigFigures.Known();
         private final Map<Strand, RigFigures> figuresOf = new IdentityHashMap<>();
 
         /** Hourly watts. */
@@ -436,7 +437,7 @@ public final class Search {
         }
 
         private RigFigures figures(Rig rig) {
-            RigFigures figures = RigFigures.of(rig);
+            RigFigures figures = flattened.of(rig);
             // Stored cold and stored charge in one pool, at nobody's loss.
             return kept.isNothing() ? figures : figures.pooledWith(kept.storeWh());
         }
