@@ -21,7 +21,9 @@ import tideover.engine.search.Find;
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 @Warmup(iterations = 4)
 @Measurement(iterations = 7)
-@Fork(value = 1, jvmArgsAppend = {"-Xmx768m", "-XX:+UseSerialGC"})
+@Fork(
+        value = 1,
+        jvmArgsAppend = {"-Xmx768m", "-XX:+UseSerialGC"})
 public class AskBenchmark {
     private final Skies skies = new Skies();
     private Question question = DemoShelf.question(7);

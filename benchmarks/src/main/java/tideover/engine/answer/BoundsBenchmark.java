@@ -15,7 +15,9 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import tideover.engine.proof.PlaneWeather;
 import tideover.engine.proof.Prover;
+import tideover.engine.quantity.Stopped;
 import tideover.engine.quantity.Workers;
+import tideover.engine.search.Find;
 import tideover.engine.search.Priced;
 import tideover.engine.site.Room;
 import tideover.engine.site.Weather;
@@ -27,7 +29,9 @@ import tideover.engine.sun.SunYear;
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 @Warmup(iterations = 1)
 @Measurement(iterations = 3)
-@Fork(value = 1, jvmArgsAppend = {"-Xmx768m", "-XX:+UseSerialGC"})
+@Fork(
+        value = 1,
+        jvmArgsAppend = {"-Xmx768m", "-XX:+UseSerialGC"})
 public class BoundsBenchmark {
     private static final int PARTS = 45;
     private static final Options OPTIONS = new Options(1, 10, 10, 4, 2);
@@ -45,14 +49,39 @@ public class BoundsBenchmark {
         }
     }
 
-    /** Its lists, proof and doubts included. */
+    /** Until the winner is confirmed. */
     @Benchmark
     public String withBounds() {
-        Answer answer = Advisor.size(question, OPTIONS, new Skies(), Progress.SILENT);
-        return answer.rig() == null ? "none" : answer.rig().rig().id();
+        Winner winner = new Winner();
+        try {
+            Advisor.size(question, OPTIONS, new Skies(), winner);
+        } catch (Stopped stopped) {
+            return winner.id;
+        }
+        return "none";
     }
 
-    /** The winner alone. */
+    /** Stops the asking at the confirmed winner. */
+    private static final class Winner implements Progress {
+        private volatile String id = "";
+
+        @Override
+        public void at(String stage, double share) {}
+
+        @Override
+        public void found(Find find) {
+            if (find.kind() == Find.Kind.CONFIRMED) {
+                id = find.rated().rig().id();
+            }
+        }
+
+        @Override
+        public boolean stop() {
+            return !id.isEmpty();
+        }
+    }
+
+    /** The first that carries the target and does so again. */
     @Benchmark
     public String withoutBounds() {
         Weather weather = question.weather().weather(OPTIONS.seed(), OPTIONS.years());
@@ -61,9 +90,13 @@ public class BoundsBenchmark {
         Prover confirming = prover(other, OPTIONS.confirmSeed());
         double target = question.asked().targetShare();
         for (Priced one : Advisor.candidates(question).kept()) {
-            boolean carries = prover.share(one.rig(), question.loads(), question.outage()).share() >= target;
+            boolean carries =
+                    prover.share(one.rig(), question.loads(), question.outage()).share() >= target;
             if (carries
-                    && confirming.share(one.rig(), question.loads(), question.outage()).share() >= target) {
+                    && confirming
+                                    .share(one.rig(), question.loads(), question.outage())
+                                    .share()
+                            >= target) {
                 return one.rig().id();
             }
         }

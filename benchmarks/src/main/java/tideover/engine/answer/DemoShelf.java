@@ -47,8 +47,8 @@ public final class DemoShelf {
      */
     static List<Part> parts(List<Part> demo, int count) {
         Map<String, List<Part>> byKind = new HashMap<>();
-        demo.forEach(part -> byKind.computeIfAbsent(part.kind(), kind -> new ArrayList<>())
-                .add(part));
+        demo.forEach(part ->
+                byKind.computeIfAbsent(part.kind(), kind -> new ArrayList<>()).add(part));
         List<Part> chosen = new ArrayList<>();
         for (Part part : demo) {
             List<Part> alike = byKind.getOrDefault(part.kind(), List.of());
@@ -71,8 +71,7 @@ public final class DemoShelf {
                             battery.mostInSeries(),
                             battery.casing()));
                 } else if (part instanceof Panel panel) {
-                    chosen.add(new Panel(
-                            again(part.listing(), turn), panel.sheet(), panel.noctDegC(), panel.tail()));
+                    chosen.add(new Panel(again(part.listing(), turn), panel.sheet(), panel.noctDegC(), panel.tail()));
                 }
             }
         }

@@ -22,7 +22,9 @@ import tideover.engine.search.Shortlist;
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 @Warmup(iterations = 1)
 @Measurement(iterations = 3)
-@Fork(value = 1, jvmArgsAppend = {"-Xmx768m", "-XX:+UseSerialGC"})
+@Fork(
+        value = 1,
+        jvmArgsAppend = {"-Xmx768m", "-XX:+UseSerialGC"})
 public class GrowthBenchmark {
     /** Parts on the list, a slash, weather years. */
     @Param({"50/30", "100/30", "200/30", "400/30", "200/10", "200/100"})

@@ -35,7 +35,9 @@ import tideover.engine.sun.SunYear;
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 @Warmup(iterations = 1)
 @Measurement(iterations = 3)
-@Fork(value = 1, jvmArgsAppend = {"-Xmx768m", "-XX:+UseSerialGC"})
+@Fork(
+        value = 1,
+        jvmArgsAppend = {"-Xmx768m", "-XX:+UseSerialGC"})
 public class MergedWalkBenchmark {
     private static final int YEARS = 30;
 

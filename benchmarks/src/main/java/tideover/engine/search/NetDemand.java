@@ -1,12 +1,12 @@
 package tideover.engine.search;
 
-import tideover.engine.proof.Drawdown;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import tideover.engine.Invented;
+import tideover.engine.proof.Drawdown;
 import tideover.engine.quantity.ModelYear;
 import tideover.engine.site.Weather;
 

@@ -108,8 +108,10 @@ public final class TraceChecker {
         firstShortHour =
                 Math.min(Double.isNaN(firstShortHour) ? Double.POSITIVE_INFINITY : firstShortHour, firstBrokenHour);
         if (firstShortHour < Double.POSITIVE_INFINITY) {
-            // A rig that lets go while nothing by the clock is wanted fails then; what it keeps may hold on for hours.
-            boolean mayBeEarlier = !trace.kept().isEmpty();
+            // A rig that lets go while nothing by the clock is wanted fails then; what it keeps may hold on for hours,
+            // and
+            // what it feeds later in the day is missed only then.
+            boolean mayBeEarlier = !trace.kept().isEmpty() || wantsNothing(trace, trace.hoursCarried());
             expect(
                     (mayBeEarlier || trace.hoursCarried() >= firstShortHour - TINY_WH)
                             && trace.hoursCarried() <= firstShortHour + trace.stepHours() + TINY_WH,
@@ -119,6 +121,16 @@ public final class TraceChecker {
                     firstShortHour);
         }
         return faults;
+    }
+
+    /** Whether no essential load is on in the step of an hour, so that only what the rig draws by itself can go short. */
+    private static boolean wantsNothing(Trace trace, double hour) {
+        for (TraceStep step : trace.steps()) {
+            if (step.hour() <= hour && hour < step.hour() + trace.stepHours()) {
+                return (step.essentialServedW() + step.essentialUnservedW()) * trace.stepHours() <= TINY_WH;
+            }
+        }
+        return false;
     }
 
     /** What is kept is judged again by its need alone; returns the first hour in which one is broken, infinite for never. */
