@@ -31,6 +31,7 @@ import tideover.engine.answer.Question;
             SizeCommand.class,
             ProveCommand.class,
             StepsCommand.class,
+            ServeCommand.class,
             PlacesCommand.class,
             CompareCommand.class,
             SitesCommand.class,

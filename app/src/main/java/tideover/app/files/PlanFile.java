@@ -97,6 +97,15 @@ public final class PlanFile {
         return read(reading, name, String.valueOf(sound), beside, stations);
     }
 
+    /** The same, with what was typed of the parts. */
+    public static Plan open(String name, String text, Beside beside, Stations stations) {
+        Reading reading = new Reading();
+        String sound = FileText.decode(reading, text.getBytes(StandardCharsets.UTF_8), name, "a plan");
+        reading.throwIfWrong();
+        Question question = read(reading, name, String.valueOf(sound), beside, stations);
+        return new Plan(question, reading.typedById());
+    }
+
     /** The same, with what the reading gathers beside the question. */
     static Question read(Reading reading, String name, String text, Beside beside, Stations stations) {
         Field root = YamlFile.root(reading, name, text);

@@ -29,6 +29,12 @@ final class YamlFile {
 
     /** The root, or null where the text is no such file; then the problem stands in {@code reading}. */
     static @Nullable Field root(Reading reading, String file, String text) {
+        Node node = node(reading, file, text);
+        return node == null ? null : Field.root(reading, file, node);
+    }
+
+    /** The same before it is a field. */
+    static @Nullable Node node(Reading reading, String file, String text) {
         LoadSettings settings = LoadSettings.builder()
                 .setLabel(file)
                 .setCodePointLimit(FileText.MOST_BYTES + 1)
@@ -43,7 +49,7 @@ final class YamlFile {
                 reading.problem(file, "an empty file", "keys and values", "");
                 return null;
             }
-            return Field.root(reading, file, root.get());
+            return root.get();
         } catch (MarkedYamlEngineException e) {
             tell(reading, file, text, e);
         } catch (ReaderException e) {

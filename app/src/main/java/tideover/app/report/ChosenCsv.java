@@ -64,6 +64,26 @@ public final class ChosenCsv {
         }
     }
 
+    /** Rows of a parts file under those of the columns that any of them fills; harmless to a spreadsheet. */
+    public static String table(List<String> columns, Iterable<Map<String, String>> rows) {
+        Set<String> used = new LinkedHashSet<>();
+        for (String column : columns) {
+            for (Map<String, String> row : rows) {
+                if (row.containsKey(column)) {
+                    used.add(column);
+                    break;
+                }
+            }
+        }
+        StringBuilder out = new StringBuilder(String.join(",", used)).append('\n');
+        for (Map<String, String> row : rows) {
+            List<String> cells = new ArrayList<>();
+            used.forEach(column -> cells.add(cell(row.getOrDefault(column, ""))));
+            out.append(String.join(",", cells)).append('\n');
+        }
+        return out.toString();
+    }
+
     private static List<Map<String, String>> rows(
             ProvenRig rig, String currency, Map<String, Map<String, String>> typedById) {
         List<Map<String, String>> rows = new ArrayList<>();

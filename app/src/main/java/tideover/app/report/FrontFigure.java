@@ -20,17 +20,20 @@ final class FrontFigure {
     private final String currency;
     private final @Nullable ProvenRig winner;
     private final Table data;
+    private final String pick;
 
-    private FrontFigure(Answer answer, List<Rated> front, Table data) {
+    private FrontFigure(Answer answer, List<Rated> front, Table data, String pick) {
         this.front = front;
         this.target = answer.question().asked().targetShare();
         this.currency = answer.question().currency();
         this.winner = answer.rig();
         this.data = data;
+        this.pick = pick;
     }
 
-    static Figure of(Answer answer, Shortlist list, Table data) {
-        FrontFigure figure = new FrontFigure(answer, list.front(), data);
+    /** @param pick what a rig's id is put behind to make its address; empty where steps are not links */
+    static Figure of(Answer answer, Shortlist list, Table data, String pick) {
+        FrontFigure figure = new FrontFigure(answer, list.front(), data, pick);
         return new Figure(
                 figure.drawn("front-wide", 660, 230, 8),
                 figure.drawn("front-narrow", 350, 220, 4),
@@ -43,7 +46,9 @@ final class FrontFigure {
         double bottom = height - 36;
         Axis share = new Axis(0, 100, bottom, TOP);
         Axis price = prices(width, mostTicks);
-        Svg svg = Svg.told(id, width, height, "Price against share", told());
+        Svg svg = pick.isEmpty()
+                ? Svg.told(id, width, height, "Price against share", told())
+                : Svg.toldWithLinks(id, width, height, "Price against share", told());
         svg.textFrom("axisName", 0, 11, "carried, of 100");
         for (double tick : share.ticks(5)) {
             svg.line(tick == 0 ? "axis" : "grid", LEFT, share.of(tick), width - RIGHT, share.of(tick));
@@ -65,12 +70,25 @@ final class FrontFigure {
         xs[front.size()] = width - RIGHT;
         svg.path("front", Svg.steps(xs, ys));
         for (int i = 0; i < front.size(); i++) {
-            svg.dot(isWinner(front.get(i)) ? "mark" : "step", xs[i], ys[i], isWinner(front.get(i)) ? 5 : 2.6);
+            Rated one = front.get(i);
+            if (!pick.isEmpty()) {
+                svg.linkFrom("pick", pick + Svg.inAddress(one.rig().id()), words(one));
+                svg.dot("hit", xs[i], ys[i], 12);
+            }
+            svg.dot(isWinner(one) ? "mark" : "step", xs[i], ys[i], isWinner(one) ? 5 : pick.isEmpty() ? 2.6 : 3.6);
+            if (!pick.isEmpty()) {
+                svg.linkTo();
+            }
             if (isWinner(front.get(i))) {
                 label(svg, xs, ys, i, width, bottom);
             }
         }
         return svg.done();
+    }
+
+    private String words(Rated one) {
+        return Words.money(one.price().totalCents(), currency) + ", carries " + Words.of100(one.share()) + ": "
+                + one.rig().words();
     }
 
     /** Under the steps, where the drawing is empty, with a line up to the dot. */

@@ -1,8 +1,5 @@
 package tideover.app.report;
 
-import gg.jte.ContentType;
-import gg.jte.TemplateEngine;
-import gg.jte.output.StringOutput;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -26,18 +23,18 @@ import tideover.engine.why.Verdict;
  * fetched. Everything that came from a person is escaped.
  */
 public final class HtmlReport {
-    private static final TemplateEngine PAGES = TemplateEngine.createPrecompiled(
-            null, ContentType.Html, HtmlReport.class.getClassLoader(), "tideover.app.report.pages");
-
     private HtmlReport() {}
 
     public static String of(Answer answer, String version) {
-        StringOutput out = new StringOutput();
-        PAGES.render("answer.jte", page(answer, version), out);
-        return out.toString();
+        return Templates.render("answer.jte", page(answer, version, ""));
     }
 
-    static Page page(Answer answer, String version) {
+    /**
+     * What the page shows, for other pages that show the same.
+     *
+     * @param pick what a rig's id is put behind to make an address under which it can be looked at; empty where there is none
+     */
+    public static Page page(Answer answer, String version, String pick) {
         Question question = answer.question();
         return new Page(
                 question.title(),
@@ -53,7 +50,7 @@ public final class HtmlReport {
                 answer.cautions(),
                 BesideWords.facts(answer),
                 answer.rig() == null ? null : ProvenSection.of(answer, answer.rig()),
-                answer.shortlist() == null ? null : SearchedSection.of(answer, answer.shortlist()),
+                answer.shortlist() == null ? null : SearchedSection.of(answer, answer.shortlist(), pick),
                 loads(question, answer.notes()),
                 asked(question),
                 inputs(answer.notes()),

@@ -22,7 +22,7 @@ final class SearchedSection {
         this.list = list;
     }
 
-    static Page.Searched of(Answer answer, Shortlist list) {
+    static Page.Searched of(Answer answer, Shortlist list, String pick) {
         SearchedSection section = new SearchedSection(answer, list);
         List<Rated> front = list.front();
         return new Page.Searched(
@@ -33,7 +33,7 @@ final class SearchedSection {
                 section.littleMore(),
                 front.isEmpty()
                         ? null
-                        : FrontFigure.of(answer, list, section.rows("Price against share", front, front.size())),
+                        : FrontFigure.of(answer, list, section.rows("Price against share", front, front.size()), pick),
                 section.massFront(answer.beside().massFront()),
                 section.rated(
                         "Met the target, and missed it " + KeptWords.tried(answer.question()),

@@ -1,5 +1,7 @@
 package tideover.app.report;
 
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 
 /**
@@ -30,6 +32,36 @@ final class Svg {
                 id,
                 escaped(description)));
         return svg;
+    }
+
+    /** A drawing with links in it, which are reached one by one when the page is read out. */
+    static Svg toldWithLinks(String id, double width, double height, String title, String description) {
+        Svg svg = told(id, width, height, title, description);
+        int role = svg.out.indexOf("role=\"img\"");
+        svg.out.replace(role, role + "role=\"img\"".length(), "role=\"group\"");
+        return svg;
+    }
+
+    /** What follows until {@link #linkTo} leads to an address. */
+    Svg linkFrom(String style, String address, String words) {
+        out.append(String.format(
+                Locale.ROOT,
+                "<a class=\"%s\" href=\"%s\" aria-label=\"%s\"><title>%s</title>",
+                style,
+                escaped(address),
+                escaped(words),
+                escaped(words)));
+        return this;
+    }
+
+    Svg linkTo() {
+        out.append("</a>");
+        return this;
+    }
+
+    /** Text as a value within an address. */
+    static String inAddress(String text) {
+        return URLEncoder.encode(text, StandardCharsets.UTF_8);
     }
 
     /** A drawing beside the figures it shows, passed over when the page is read out. */

@@ -32,6 +32,7 @@ import tideover.engine.search.Candidates;
 import tideover.engine.search.Offers;
 import tideover.engine.search.Owned;
 import tideover.engine.search.Rated;
+import tideover.engine.search.Screen;
 import tideover.engine.search.Search;
 import tideover.engine.search.Shelf;
 import tideover.engine.search.Shortlist;
@@ -113,6 +114,40 @@ public final class Advisor {
     public static Answer prove(Question question, Rig rig, Options options, Progress progress) {
         return new Advisor(question, options, progress)
                 .prove(bench(question).wire(rig).rig());
+    }
+
+    /** The same for one who asks again and again. */
+    public static Answer prove(Question question, Rig rig, Options options, Skies skies, Progress progress) {
+        return new Advisor(question, options, skies, progress)
+                .prove(bench(question).wire(rig).rig());
+    }
+
+    /** What can be told of a rig at once; quick where the skies are known. */
+    public static Glimpse glimpse(Question question, Rig rig, Options options, Skies skies) {
+        return new Advisor(question, options, skies, Progress.SILENT).glimpse(rig);
+    }
+
+    private Glimpse glimpse(Rig given) {
+        Build build = bench(question).wire(given);
+        Rig rig = build.rig();
+        Screen screen = new Screen(
+                sky.plane(),
+                sky.weather().years(),
+                question.place().meanSolarNoonHour(),
+                options.stepsPerHour(),
+                question.asked(),
+                keptBound(prover(sky)),
+                question.loads());
+        return new Glimpse(
+                rig,
+                Price.of(build, question.loads(), question.allowances(), question.terms())
+                        .totalCents(),
+                findings(rig, build).stream()
+                        .filter(finding -> finding.verdict() == Verdict.FAIL)
+                        .map(Finding::sentence)
+                        .toList(),
+                screen.atMost(rig),
+                screen.isExact(rig));
     }
 
     /** One rig in several places. */

@@ -1,0 +1,18 @@
+package tideover.app.web;
+
+import java.util.List;
+
+/**
+ * What stands around every page.
+ *
+ * @param planId  0 where the page belongs to no plan
+ * @param here    which of the pages it is
+ * @param address of the page, to come back to
+ * @param token   for whatever changes something
+ */
+public record Frame(String title, long planId, String here, String address, String token, String light, String units) {
+    /** What the reader may choose. */
+    public static final List<String> LIGHTS = List.of("auto", "light", "dark");
+
+    public static final List<String> UNITS = List.of("kg and °C", "lb and °F");
+}

@@ -1,0 +1,163 @@
+package tideover.app.web;
+
+import io.javalin.Javalin;
+import io.javalin.config.JavalinConfig;
+import io.javalin.config.SizeUnit;
+import io.javalin.http.Context;
+import io.javalin.http.HttpResponseException;
+import io.javalin.http.HttpStatus;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.Map;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import org.eclipse.jetty.server.ServerConnector;
+import org.eclipse.jetty.util.thread.QueuedThreadPool;
+import tideover.app.files.StationTable;
+import tideover.app.report.Templates;
+import tideover.app.store.Store;
+import tideover.app.store.StoreProblem;
+import tideover.engine.answer.Options;
+import tideover.engine.site.Stations;
+
+/** Serves the pages on the loopback address. Opens no connection of its own, ever. */
+public final class PageServer implements AutoCloseable {
+    private static final Logger LOG = Logger.getLogger(PageServer.class.getName());
+
+    private static final String HERE = "127.0.0.1";
+
+    /** A form; uploads have their own bound. */
+    private static final long MOST_FORM_BYTES = 2_000_000;
+
+    private static final int MOST_UPLOAD_MB = 64;
+
+    /** Whoever sends nothing for so long is cut off. */
+    private static final int IDLE_MS = 15_000;
+
+    private static final int MOST_THREADS = 48;
+
+    private final Guard guard = new Guard();
+    private final Javalin server;
+    private final Asking asking;
+
+    private PageServer(Store store, Options options, Stations stations) {
+        asking = new Asking(options);
+        PlanReader reader = new PlanReader(stations);
+        Frames frames = new Frames(store, guard.token());
+        Examples examples = new Examples();
+        Sheets sheets = new Sheets(store, asking, stations, reader, frames);
+        Shelf shelf = new Shelf(store, asking, frames, examples, stations);
+        Parts parts = new Parts(store, asking, reader, frames);
+        server = Javalin.create(config -> {
+            settings(config);
+            config.routes.before(guard::check);
+            config.routes.beforeMatched(guard::checkToken);
+            fixed(config, "/sheet.css", "/tideover/web/sheet.css", "text/css");
+            fixed(config, "/sheet.js", "/tideover/web/sheet.js", "text/javascript");
+            fixed(
+                    config,
+                    "/htmx.js",
+                    "/META-INF/resources/webjars/htmx.org/2.0.10/dist/htmx.min.js",
+                    "text/javascript");
+            fixed(config, "/mark.svg", "/tideover/web/mark.svg", "image/svg+xml");
+            shelf.routes(config.routes);
+            sheets.routes(config.routes);
+            parts.routes(config.routes);
+            troubles(config, frames);
+        });
+    }
+
+    /**
+     * Starts serving.
+     *
+     * @param port to listen on; 0 for any that is free
+     */
+    public static PageServer start(Store store, Options options, int port) {
+        PageServer pages = new PageServer(store, options, StationTable.load());
+        try {
+            pages.server.start(HERE, port);
+        } catch (RuntimeException e) {
+            pages.asking.close();
+            throw e;
+        }
+        return pages;
+    }
+
+    public int port() {
+        return server.port();
+    }
+
+    public String address() {
+        return "http://" + HERE + ":" + port() + "/";
+    }
+
+    private static void settings(JavalinConfig config) {
+        config.startup.showJavalinBanner = false;
+        config.startup.showOldJavalinVersionWarning = false;
+        config.startup.startupWatcherEnabled = false;
+        config.http.maxRequestSize = MOST_FORM_BYTES;
+        config.http.defaultContentType = "text/html;charset=utf-8";
+        config.jetty.threadPool = new QueuedThreadPool(MOST_THREADS, 4, IDLE_MS);
+        config.jetty.multipartConfig.maxFileSize(MOST_UPLOAD_MB, SizeUnit.MB);
+        config.jetty.multipartConfig.maxTotalRequestSize(MOST_UPLOAD_MB + 1L, SizeUnit.MB);
+        config.jetty.multipartConfig.maxInMemoryFileSize(MOST_UPLOAD_MB, SizeUnit.MB);
+        config.jetty.modifyHttpConfiguration(http -> {
+            http.setSendServerVersion(false);
+            http.setIdleTimeout(IDLE_MS);
+            http.setMinRequestDataRate(100);
+        });
+        config.jetty.modifyServer(jetty -> {
+            for (org.eclipse.jetty.server.Connector one : jetty.getConnectors()) {
+                if (one instanceof ServerConnector connector) {
+                    connector.setIdleTimeout(IDLE_MS);
+                }
+            }
+        });
+    }
+
+    /** A file out of the program's own jar; nothing else is ever read for an address. */
+    private static void fixed(JavalinConfig config, String address, String resource, String type) {
+        byte[] bytes = bytes(resource);
+        config.routes.get(address, request -> request.contentType(type).result(bytes));
+    }
+
+    private static byte[] bytes(String resource) {
+        try (InputStream in = PageServer.class.getResourceAsStream(resource)) {
+            if (in == null) {
+                throw new IllegalStateException("not in the jar: " + resource);
+            }
+            return in.readAllBytes();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static void troubles(JavalinConfig config, Frames frames) {
+        config.routes.exception(HttpResponseException.class, (e, request) -> {
+            request.status(e.getStatus());
+            trouble(request, frames, String.valueOf(e.getMessage()));
+        });
+        config.routes.exception(StoreProblem.class, (e, request) -> {
+            request.status(HttpStatus.INTERNAL_SERVER_ERROR);
+            trouble(request, frames, String.valueOf(e.getMessage()));
+        });
+        config.routes.exception(Exception.class, (e, request) -> {
+            LOG.log(Level.SEVERE, "a page failed", e);
+            request.status(HttpStatus.INTERNAL_SERVER_ERROR);
+            trouble(request, frames, "The program failed at this page. That is our fault; nothing was changed.");
+        });
+        config.routes.error(HttpStatus.NOT_FOUND, request -> trouble(request, frames, "There is no such page."));
+    }
+
+    private static void trouble(Context request, Frames frames, String words) {
+        Frame frame = frames.of(request, "That did not work", 0, "trouble");
+        request.html(Templates.render("sheet/trouble.jte", Map.of("frame", frame, "words", words)));
+    }
+
+    @Override
+    public void close() {
+        asking.close();
+        server.stop();
+    }
+}

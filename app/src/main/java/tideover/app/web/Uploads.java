@@ -1,0 +1,99 @@
+package tideover.app.web;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import java.util.zip.ZipOutputStream;
+import org.jspecify.annotations.Nullable;
+import tideover.app.store.Store;
+
+/** What comes in as files and goes out as files; names never lead anywhere, and what is packed is bounded unpacked. */
+final class Uploads {
+    private static final int MOST_ENTRIES = 40;
+    private static final int LONGEST_NAME = 80;
+
+    private Uploads() {}
+
+    /** A plain file name out of whatever a browser calls a file. */
+    static String name(@Nullable String given, String otherwise) {
+        String last =
+                given == null ? "" : given.substring(Math.max(given.lastIndexOf('/'), given.lastIndexOf('\\')) + 1);
+        String plain = last.replaceAll("[^A-Za-z0-9._-]+", "-").replaceAll("^[.-]+", "");
+        plain = plain.length() > LONGEST_NAME ? plain.substring(plain.length() - LONGEST_NAME) : plain;
+        return plain.isEmpty() ? otherwise : plain;
+    }
+
+    /** A plan with its files, as they lie in a folder. */
+    record Packed(String plan, Map<String, byte[]> files) {}
+
+    /**
+     * Unpacks a plan that was packed here.
+     *
+     * @throws IllegalArgumentException in a whole sentence, where it is not that
+     */
+    static Packed unpacked(byte[] zip) {
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        long bytes = 0;
+        try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(zip))) {
+            for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
+                if (entry.isDirectory()) {
+                    continue;
+                }
+                if (files.size() >= MOST_ENTRIES) {
+                    throw new IllegalArgumentException("More than " + MOST_ENTRIES + " files in it.");
+                }
+                byte[] one = read(in, Store.MOST_BYTES_TOGETHER - bytes);
+                bytes += one.length;
+                files.put(pathIn(entry.getName()), one);
+            }
+        } catch (IOException e) {
+            throw new IllegalArgumentException("It cannot be unpacked: " + e.getMessage());
+        }
+        byte[] plan = files.remove(PlanReader.PLAN_FILE);
+        if (plan == null) {
+            throw new IllegalArgumentException("There is no " + PlanReader.PLAN_FILE + " in it.");
+        }
+        return new Packed(new String(plan, StandardCharsets.UTF_8), files);
+    }
+
+    private static byte[] read(InputStream in, long most) throws IOException {
+        byte[] bytes = in.readNBytes((int) Math.min(Integer.MAX_VALUE, Math.max(0, most) + 1));
+        if (bytes.length > most) {
+            throw new IllegalArgumentException("Unpacked it is larger than a plan's files may be.");
+        }
+        return bytes;
+    }
+
+    private static String pathIn(String name) {
+        if (!name.matches("[A-Za-z0-9_][A-Za-z0-9._-]*(/[A-Za-z0-9_][A-Za-z0-9._-]*)?")) {
+            throw new IllegalArgumentException("It holds a file whose name this program does not take.");
+        }
+        return name;
+    }
+
+    static byte[] packed(String plan, Map<String, byte[]> files) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try (ZipOutputStream zip = new ZipOutputStream(out)) {
+            put(zip, PlanReader.PLAN_FILE, plan.getBytes(StandardCharsets.UTF_8));
+            for (Map.Entry<String, byte[]> file : files.entrySet()) {
+                put(zip, file.getKey(), file.getValue());
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return out.toByteArray();
+    }
+
+    private static void put(ZipOutputStream zip, String name, byte[] bytes) throws IOException {
+        zip.putNextEntry(new ZipEntry(name));
+        zip.write(bytes);
+        zip.closeEntry();
+    }
+}
