@@ -8,6 +8,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import tideover.app.store.DataFolder;
 import tideover.app.store.Store;
 import tideover.app.web.PageServer;
 import tideover.engine.answer.Options;
@@ -30,7 +31,8 @@ final class ServeCommand implements Callable<Integer> {
             names = "--store",
             paramLabel = "FILE",
             description = "File in which plans are kept (default: in your data folder).")
-    private Path file = Path.of("plans.db");
+    private Path file =
+            DataFolder.file(System.getenv(), System.getProperty("os.name", ""), System.getProperty("user.home", "."));
 
     @Override
     public Integer call() throws InterruptedException {

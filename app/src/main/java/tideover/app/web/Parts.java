@@ -246,8 +246,8 @@ public final class Parts {
         files.put(name, bytes);
         List<String> before =
                 reader.read(plan).problems().stream().map(p -> p.sentence()).toList();
-        PlanReader.Read read = reader.read(
-                new StoredPlan(plan.id(), with.text(), -1 - plan.revision(), plan.chosenRig(), files, plan.changed()));
+        PlanReader.Read read =
+                reader.read(new StoredPlan(plan.id(), with.text(), -1 - plan.revision(), plan.changed(), files));
         List<String> problems = read.problems().stream()
                 .map(problem -> problem.sentence())
                 .filter(sentence -> !before.contains(sentence))

@@ -95,7 +95,13 @@ final class Sheets {
         List<MarginNote> notes = answer != null && standing.isFresh() ? answer.notes() : List.of();
         Form.Lines lines = lines(plan, read, notes);
         AnswerView view = AnswerView.of(
-                standing, read.question(), read.problems().size(), null, plan.revision(), plan.keptWords(), chosen);
+                standing,
+                read.question(),
+                read.problems().size(),
+                null,
+                plan.revision(),
+                "kept, " + plan.changed(),
+                chosen);
         return new Sheet(
                 frames.of(request, lines.title().value(), plan.id(), "sheet"),
                 plan.id(),
@@ -233,7 +239,7 @@ final class Sheets {
                 read.problems().size(),
                 glimpse,
                 plan.revision(),
-                plan.keptWords(),
+                "kept, " + plan.changed(),
                 chosen);
     }
 

@@ -63,10 +63,10 @@ public final class Shelf {
 
     private void list(Context request) {
         List<Row> plans = store.plans().stream()
-                .map(plan -> new Row(plan.id(), plan.name(), told(plan.id()), plan.changedWords()))
+                .map(plan -> new Row(plan.id(), plan.name(), told(plan.id()), plan.changed()))
                 .toList();
         List<Row> deleted = store.deleted().stream()
-                .map(plan -> new Row(plan.id(), plan.name(), "", plan.changedWords()))
+                .map(plan -> new Row(plan.id(), plan.name(), "", plan.changed()))
                 .toList();
         String gone = Optional.ofNullable(request.queryParam("deleted")).orElse("");
         request.html(Templates.render(
