@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.util.regex.Pattern;
 import picocli.CommandLine;
+import tideover.app.store.StoreProblem;
 import tideover.engine.quantity.Stopped;
 import tideover.engine.why.InputProblems;
 import tideover.engine.why.Problem;
@@ -53,6 +54,10 @@ final class Failures {
         }
         if (failure instanceof UncheckedIOException io) {
             err.println(io.getMessage());
+            return INPUT_WRONG;
+        }
+        if (failure instanceof StoreProblem problem) {
+            err.println(problem.getMessage());
             return INPUT_WRONG;
         }
         err.println("This is our fault, not yours; please report it with these lines:");

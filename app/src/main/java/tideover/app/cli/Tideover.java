@@ -8,9 +8,10 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
-import tideover.engine.answer.Question;
+import tideover.app.report.TextAnswer;
+import tideover.engine.answer.Answer;
 
-/** The program's command line; without a command it solves the demo plan and prints the answer. */
+/** The program's command line; without a command it serves the pages, solves the demo plan and prints the answer. */
 @Command(
         name = "tideover",
         versionProvider = Version.class,
@@ -19,7 +20,8 @@ import tideover.engine.answer.Question;
         description = {
             "Finds the cheapest kit that keeps a household's essentials running through power cuts, and proves it against"
                     + " the local weather.",
-            "Without a command it solves the invented demo plan."
+            "Without a command it serves the pages on this machine only and solves the invented demo plan; as JSON it does"
+                    + " that alone."
         },
         footer = {
             "",
@@ -45,6 +47,9 @@ public final class Tideover implements Callable<Integer> {
 
     @Mixin
     private AskOptions ask = new AskOptions();
+
+    @Mixin
+    private Serving serving = new Serving();
 
     private Tideover() {}
 
@@ -79,16 +84,21 @@ public final class Tideover implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() {
-        Question demo = Demo.question();
-        int status = SizeCommand.answer(spec, demo, ask.options(), ask, null);
-        if (ask.format() == AskOptions.Format.TEXT) {
-            PrintWriter out = spec.commandLine().getOut();
-            out.println();
-            out.println("This was the invented demo plan. Your own: write a plan file (docs/plan-file.md), then");
-            out.println("  ./tideover sites NAME     to find your weather station");
-            out.println("  ./tideover size PLAN      for the cheapest rig; add --report FILE.html for the full sheet");
+    public Integer call() throws InterruptedException {
+        if (ask.format() == AskOptions.Format.JSON) {
+            return SizeCommand.answer(spec, Demo.question(), ask.options(), ask, null);
         }
-        return status;
+        PrintWriter out = spec.commandLine().getOut();
+        serving.serve(ask.options(), pages -> {
+            out.println();
+            out.println("The invented demo plan is being solved; on the pages you need not wait for it.");
+            out.flush();
+            Answer answer = pages.example();
+            out.println();
+            out.print(TextAnswer.of(answer, Version.text()));
+            out.println();
+            out.println("This was the invented demo plan. Your own: " + pages.address() + "new");
+        });
+        return Failures.DONE;
     }
 }

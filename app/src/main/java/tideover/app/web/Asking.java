@@ -62,6 +62,31 @@ final class Asking implements AutoCloseable {
         put(new Job(about, revision, told -> Advisor.size(question, options, skies, told)));
     }
 
+    /** The same, waited for; asked anew only where nobody has asked before. */
+    Answer wait(String about, long revision, Question question) {
+        synchronized (this) {
+            Standing standing = standing(about);
+            if (standing.revision() != revision) {
+                size(about, revision, question);
+            }
+            while (true) {
+                Standing now = standing(about);
+                if (now.isFresh() && now.answer() != null) {
+                    return now.answer();
+                }
+                if (!now.trouble().isEmpty() || closed) {
+                    throw new IllegalStateException(now.trouble());
+                }
+                try {
+                    wait();
+                } catch (InterruptedException e) {
+                    Thread.currentThread().interrupt();
+                    throw new Stopped();
+                }
+            }
+        }
+    }
+
     /** One rig. */
     void prove(String about, long revision, Question question, Rig rig) {
         put(new Job(about, revision, told -> Advisor.prove(question, rig, options, skies, told)));
@@ -154,6 +179,7 @@ final class Asking implements AutoCloseable {
         Standing now = standing(job.about);
         if (now.revision() == job.revision && now.working()) {
             standings.put(job.about, change.apply(now));
+            notifyAll();
         }
     }
 

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import tideover.app.files.PlanText;
 import tideover.app.store.Store;
+import tideover.app.store.StoredPlan;
 
 /** The invented demo scenario, which travels inside the jar: its plan, and its parts for new plans. */
 final class Examples {
@@ -54,6 +55,15 @@ final class Examples {
 
     String smallParts() {
         return smallParts;
+    }
+
+    /** The demo plan as it is kept, or as it travels in the jar where nobody keeps it unchanged. */
+    StoredPlan kept(Store store) {
+        return store.plans().stream()
+                .map(line -> store.plan(line.id()).orElseThrow())
+                .filter(plan -> plan.text().equals(text))
+                .findFirst()
+                .orElseGet(() -> new StoredPlan(0, text, 1, "", files));
     }
 
     /** Puts the demo plan among the others. */

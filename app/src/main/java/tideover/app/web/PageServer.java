@@ -9,6 +9,7 @@ import io.javalin.http.HttpStatus;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.List;
 import java.util.Map;
 import java.util.logging.Level;
 import java.util.logging.Logger;
@@ -18,12 +19,19 @@ import tideover.app.files.StationTable;
 import tideover.app.report.Templates;
 import tideover.app.store.Store;
 import tideover.app.store.StoreProblem;
+import tideover.app.store.StoredPlan;
+import tideover.engine.answer.Answer;
 import tideover.engine.answer.Options;
+import tideover.engine.answer.Question;
 import tideover.engine.site.Stations;
 
 /** Serves the pages on the loopback address. Opens no connection of its own, ever. */
 public final class PageServer implements AutoCloseable {
     private static final Logger LOG = Logger.getLogger(PageServer.class.getName());
+
+    /** Held, or their levels are forgotten with them. */
+    private static final List<Logger> OF_LIBRARIES =
+            List.of(Logger.getLogger("io.javalin"), Logger.getLogger("org.eclipse.jetty"));
 
     private static final String HERE = "127.0.0.1";
 
@@ -40,12 +48,20 @@ public final class PageServer implements AutoCloseable {
     private final Guard guard = new Guard();
     private final Javalin server;
     private final Asking asking;
+    private final Examples examples;
+    private final PlanReader reader;
+    private final Store store;
 
     private PageServer(Store store, Options options, Stations stations) {
+        OF_LIBRARIES.forEach(logger -> logger.setLevel(Level.WARNING));
         asking = new Asking(options);
-        PlanReader reader = new PlanReader(stations);
+        this.store = store;
+        reader = new PlanReader(stations);
         Frames frames = new Frames(store, guard.token());
-        Examples examples = new Examples();
+        examples = new Examples();
+        if (store.plans().isEmpty() && store.deleted().isEmpty()) {
+            examples.add(store);
+        }
         Sheets sheets = new Sheets(store, asking, stations, reader, frames);
         Shelf shelf = new Shelf(store, asking, frames, examples, stations);
         Parts parts = new Parts(store, asking, reader, frames);
@@ -90,6 +106,16 @@ public final class PageServer implements AutoCloseable {
 
     public String address() {
         return "http://" + HERE + ":" + port() + "/";
+    }
+
+    /** The answer to the example plan, waited for; whoever looks at its sheet meanwhile sees it come. */
+    public Answer example() {
+        StoredPlan plan = examples.kept(store);
+        Question question = reader.read(plan).question();
+        if (question == null) {
+            throw new IllegalStateException("the example cannot be read");
+        }
+        return asking.wait(plan.id() + "|", plan.revision(), question);
     }
 
     private static void settings(JavalinConfig config) {
