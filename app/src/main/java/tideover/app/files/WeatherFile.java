@@ -17,7 +17,6 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -152,13 +151,14 @@ public final class WeatherFile {
             int remarks = 0;
             int rows = 0;
             for (CsvRecord row : records) {
+                if (rows++ == MOST_ROWS) {
+                    tell(row, "more than " + MOST_ROWS + " lines", "at most 100 years of hours", "");
+                    return null;
+                }
                 if (row.isComment()) {
                     if (remarks++ < MOST_REMARKS) {
                         placeLine(row);
                     }
-                } else if (rows++ == MOST_ROWS) {
-                    tell(row, "more than " + MOST_ROWS + " rows", "at most 100 years of hours", "");
-                    return null;
                 } else if (headed) {
                     if (row.getFieldCount() != width) {
                         tell(
@@ -412,8 +412,7 @@ public final class WeatherFile {
     }
 
     private void tell(CsvRecord row, String found, String expected, String suggestion) {
-        reading.problem(
-                String.format(Locale.ROOT, "%s:%d", file, row.getStartingLineNumber()), found, expected, suggestion);
+        reading.problem(file + ":" + row.getStartingLineNumber(), found, expected, suggestion);
     }
 
     /** More than we unpack. */

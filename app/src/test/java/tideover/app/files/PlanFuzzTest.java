@@ -48,7 +48,7 @@ class PlanFuzzTest {
         Promise.of(() -> read(plan));
     }
 
-    private static Question read(byte[] plan) {
+    static Question read(byte[] plan) {
         Reading reading = new Reading();
         String text = FileText.decode(reading, plan, "plan.yaml", "a plan");
         reading.throwIfWrong();

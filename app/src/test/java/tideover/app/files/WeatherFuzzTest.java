@@ -50,7 +50,7 @@ class WeatherFuzzTest {
         });
     }
 
-    private static WeatherFile.Content read(byte[] file) {
+    static WeatherFile.Content read(byte[] file) {
         Reading reading = new Reading();
         WeatherFile.Content content = WeatherFile.read(
                 reading, any -> new ByteArrayInputStream(file), "weather.csv", "weather.csv", PlaceFigures.NONE);
