@@ -16,7 +16,7 @@ import tideover.engine.part.Part;
 
 /** Any bytes for a table of parts. */
 @Tag("fuzz")
-@Timeout(60)
+@Timeout(90)
 class PartsCsvFuzzTest {
     /** Of every kind and form, few enough for quick tries. */
     static final Set<String> EVERY_FORM = Set.of(
@@ -37,7 +37,7 @@ class PartsCsvFuzzTest {
         "1x 5 V DC USB-A 24 W 90 %",
         "M8 stud",
         "320 x 170 x 210",
-        "\n# ",
+        "# ",
         "\"",
         ",,,,",
         "1e999",

@@ -12,12 +12,12 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** Any bytes for a list of parts. */
 @Tag("fuzz")
-@Timeout(60)
+@Timeout(90)
 class PartsYamlFuzzTest {
     @DictionaryEntries({
-        "\n- kind: ",
-        "\n  outlets:\n    - 2x 12 V DC car socket 120 W\n",
-        "\n  prices: [from 2 at 70.00, from 4 at 65.25 USD]\n",
+        "- kind: ",
+        "  outlets:    - 2x 12 V DC car socket 120 W",
+        "  prices: [from 2 at 70.00, from 4 at 65.25 USD]",
         " lb",
         " kW",
         " %/K",

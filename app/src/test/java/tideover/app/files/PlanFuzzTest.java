@@ -15,19 +15,19 @@ import tideover.engine.answer.Question;
 
 /** Any bytes for a plan, beside sound files of parts and of weather. */
 @Tag("fuzz")
-@Timeout(60)
+@Timeout(90)
 class PlanFuzzTest {
     private static final Beside BESIDE = Beside.texts(Map.of(
             "parts.csv", Sample.PARTS, SmallSample.NAME, SmallSample.FILE, "weather.csv", WeatherFileTest.tmy3()));
 
     @DictionaryEntries({
-        "\nhelp:\n  - engine: {hours: [08:00-10:00], gives: 1000 W}\n",
-        "\n    start: {plug meter: 8 W}\n",
-        "\n    start: {horsepower: 1/6, code: K, lasts: 0.4 s, power factor: 0.6, alone: by a timer}\n",
-        "\n    like: ",
-        "\n    need: {between: 2 degC, and: 8 degC}\n",
-        "\n    meter: {uses: 0.7-0.9 kWh, in a room of: 21 degC}\n",
-        "\n    duty: {hours: [10:00-14:00]}\n",
+        "help: - engine: {hours: [08:00-10:00], gives: 1000 W}",
+        "    start: {plug meter: 8 W}",
+        "    start: {horsepower: 1/6, code: K, lasts: 0.4 s, power factor: 0.6, alone: by a timer}",
+        "    like: ",
+        "    need: {between: 2 degC, and: 8 degC}",
+        "    meter: {uses: 0.7-0.9 kWh, in a room of: 21 degC}",
+        "    duty: {hours: [10:00-14:00]}",
         "shade: [{hours: 07:00-09:00, lost: 60 %}]",
         "rolling: {off: 4 h, on: 2 h}",
         "hourly file: weather.csv",

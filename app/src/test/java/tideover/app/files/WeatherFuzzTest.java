@@ -21,7 +21,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  * before a sound year of either form, into the middle of one, or packed.
  */
 @Tag("fuzz")
-@Timeout(60)
+@Timeout(90)
 class WeatherFuzzTest {
     private static final byte[] TMY3 = WeatherFileTest.tmy3().getBytes(StandardCharsets.UTF_8);
     private static final byte[] PLAIN = WeatherFileTest.plainYear().getBytes(StandardCharsets.UTF_8);
@@ -29,12 +29,12 @@ class WeatherFuzzTest {
     private static final byte[] TMY3_ROWS = after(TMY3, "Dry-bulb (C)\r\n");
 
     @DictionaryEntries({
-        "# latitude_deg: 40\n",
-        "# zone_h: -5\n",
-        "time,ghi_w_m2,air_c,dhi_w_m2\n",
-        "2019-02-29T00:00,0,5.0,0\n",
-        "2020-02-29T00:00,0,5.0,0\n",
-        "02/29/1996,01:00,0,0,0,5\r\n",
+        "# latitude_deg: 40",
+        "# zone_h: -5",
+        "time,ghi_w_m2,air_c,dhi_w_m2",
+        "2019-02-29T00:00,0,5.0,0",
+        "2020-02-29T00:00,0,5.0,0",
+        "02/29/1996,01:00,0,0,0,5",
         ",-9900,",
         "1e999",
         "NaN"
