@@ -9,10 +9,12 @@ import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
@@ -70,8 +72,9 @@ class HostileFilesTest {
         files.put("halves of pairs", new byte[] {(byte) 0xED, (byte) 0xA0, (byte) 0x80, ':', ' ', 'x'});
         files.put("zeros", new byte[MOST]);
         files.put("a zipped table", zipped());
-        files.put("a zipped year", gzipped(WeatherFileTest.plainYear().getBytes(StandardCharsets.UTF_8)));
-        files.put("half of a zipped year", half(files.get("a zipped year")));
+        byte[] year = gzipped(WeatherFileTest.plainYear().getBytes(StandardCharsets.UTF_8));
+        files.put("a zipped year", year);
+        files.put("half of a zipped year", Arrays.copyOf(year, year.length / 2));
         files.put("nothing", new byte[0]);
         files.put("one byte over", "#".repeat(FileText.MOST_BYTES + 1).getBytes(StandardCharsets.UTF_8));
         return files;
@@ -84,7 +87,7 @@ class HostileFilesTest {
     @ParameterizedTest
     @MethodSource("names")
     void noReaderBreaksOrStalls(String name) throws IOException {
-        byte[] file = files().get(name);
+        byte[] file = Objects.requireNonNull(files().get(name));
         List<Part> known = Sample.read(Sample.PLAN).parts();
 
         assertThat(read(() -> plan(file))).as("as a plan").isEmpty();
@@ -267,9 +270,5 @@ class HostileFilesTest {
             out.write(Sample.PARTS.getBytes(StandardCharsets.UTF_8));
         }
         return bytes.toByteArray();
-    }
-
-    private static byte[] half(byte[] whole) {
-        return java.util.Arrays.copyOf(whole, whole.length / 2);
     }
 }
