@@ -16,7 +16,7 @@ import tideover.engine.part.Part;
 
 /** Any bytes for a table of parts. */
 @Tag("fuzz")
-@Timeout(90)
+@Timeout(180)
 class PartsCsvFuzzTest {
     /** Of every kind and form, few enough for quick tries. */
     static final Set<String> EVERY_FORM = Set.of(

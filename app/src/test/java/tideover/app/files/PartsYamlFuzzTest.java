@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** Any bytes for a list of parts. */
 @Tag("fuzz")
-@Timeout(90)
+@Timeout(180)
 class PartsYamlFuzzTest {
     @DictionaryEntries({
         "- kind: ",

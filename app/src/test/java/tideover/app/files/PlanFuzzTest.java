@@ -15,7 +15,7 @@ import tideover.engine.answer.Question;
 
 /** Any bytes for a plan, beside sound files of parts and of weather. */
 @Tag("fuzz")
-@Timeout(90)
+@Timeout(180)
 class PlanFuzzTest {
     private static final Beside BESIDE = Beside.texts(Map.of(
             "parts.csv", Sample.PARTS, SmallSample.NAME, SmallSample.FILE, "weather.csv", WeatherFileTest.tmy3()));

@@ -14,7 +14,7 @@ import tideover.engine.part.Part;
 
 /** Any text for a rig, as a file and as its id. */
 @Tag("fuzz")
-@Timeout(90)
+@Timeout(180)
 class RigFuzzTest {
     private static final List<Part> PARTS = Sample.read(Sample.PLAN).parts();
 

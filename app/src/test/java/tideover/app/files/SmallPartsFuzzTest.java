@@ -14,7 +14,7 @@ import tideover.engine.part.SmallPart;
 
 /** Any bytes for a table of small parts. */
 @Tag("fuzz")
-@Timeout(90)
+@Timeout(180)
 class SmallPartsFuzzTest {
     @DictionaryEntries({"1/0 AWG", "6 mm2", "#10", "10 gauge", "heat shrink", "multimeter", "screws", "\"", "1e999"})
     @MethodSource("sound")

@@ -21,7 +21,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  * before a sound year of either form, into the middle of one, or packed.
  */
 @Tag("fuzz")
-@Timeout(90)
+@Timeout(180)
 class WeatherFuzzTest {
     private static final byte[] TMY3 = WeatherFileTest.tmy3().getBytes(StandardCharsets.UTF_8);
     private static final byte[] PLAIN = WeatherFileTest.plainYear().getBytes(StandardCharsets.UTF_8);
