@@ -16,7 +16,10 @@ public interface Beside {
     /** Opens a file by the name in the plan. An {@link IOException} says why it cannot be read. */
     InputStream open(String name) throws IOException;
 
-    /** Names are paths, taken from this folder on. */
+    /**
+     * Names are paths, taken from this folder on. None leads out of it, be it by {@code ..}, by a whole path or by a link: a plan
+     * may come from anybody, and must not choose what is read of its reader's files.
+     */
     static Beside folder(Path folder) {
         return name -> {
             Path file;
@@ -25,12 +28,25 @@ public interface Beside {
             } catch (InvalidPathException e) {
                 throw new NoSuchFileException(name, null, "not a file name");
             }
-            if (Files.exists(file) && !Files.isRegularFile(file)) {
-                // a folder, or something that might never end, such as a pipe
-                throw new FileSystemException(name, null, "not a plain file");
+            boolean inside = file.normalize().startsWith(folder.normalize());
+            if (!inside || (Files.exists(file) && !file.toRealPath().startsWith(folder.toRealPath()))) {
+                throw new FileSystemException(name, null, "outside the plan's folder");
             }
-            return Files.newInputStream(file);
+            return open(file, name);
         };
+    }
+
+    /** One file that a person named, wherever it lies. */
+    static Beside alone(Path file) {
+        return name -> open(file, name);
+    }
+
+    private static InputStream open(Path file, String name) throws IOException {
+        if (Files.exists(file) && !Files.isRegularFile(file)) {
+            // a folder, or something that might never end, such as a pipe
+            throw new FileSystemException(name, null, "not a plain file");
+        }
+        return Files.newInputStream(file);
     }
 
     /** Names are the keys of this map. */

@@ -25,6 +25,9 @@ import tideover.engine.why.Basis;
  * {@link Reading} and gives a stand-in: NaN, the first choice, an empty text. Items of lists count from 1.
  */
 final class Field {
+    /** Longer than anything that a person types into one value, and short enough to look at from every side. */
+    private static final int LONGEST_VALUE = 5000;
+
     private final Reading reading;
     private final String file;
     private final String path;
@@ -146,7 +149,8 @@ final class Field {
 
     /** A key that is missing is meant sooner than one that stands there already. */
     private void tellUnknown(int keyLine, String key, List<String> right, List<String> absent, String otherwise) {
-        Optional<String> nearest = Nearest.to(key, absent).or(() -> Nearest.to(key, right));
+        Optional<String> nearest =
+                reading.isFull() ? Optional.empty() : Nearest.to(key, absent).or(() -> Nearest.to(key, right));
         nearest.ifPresent(misspelt::add);
         reading.problem(
                 file + ":" + keyLine + (path.isEmpty() ? "" : " " + path),
@@ -204,14 +208,19 @@ final class Field {
         return items;
     }
 
-    /** Text as typed, or empty where there is none; then the problem is told. */
+    /** Text on one line, or empty where there is none; then the problem is told. */
     String text(String expected, int longest) {
+        return paragraphs(expected, longest).replaceAll("\\s*\n\\s*", " ");
+    }
+
+    /** The same with its line breaks. */
+    String paragraphs(String expected, int longest) {
         String raw = raw(expected);
         if (raw.codePointCount(0, raw.length()) > longest) {
             problem(Reading.quoted(raw), expected + ", at most " + longest + " letters", "");
             return "";
         }
-        if (raw.codePoints().anyMatch(c -> Character.isISOControl(c) && c != '\n')) {
+        if (raw.codePoints().anyMatch(c -> Reading.cannotBeShown(c) && c != '\n')) {
             problem(Reading.quoted(raw), expected + ", without control characters", "");
             return "";
         }
@@ -384,6 +393,10 @@ final class Field {
         String text = Quantities.tidy(scalar.getValue());
         if (text.isEmpty()) {
             problem("an empty text", expected, "");
+        }
+        if (text.length() > LONGEST_VALUE) {
+            problem(Reading.quoted(text), expected + ", at most " + LONGEST_VALUE + " letters", "");
+            return "";
         }
         return text;
     }

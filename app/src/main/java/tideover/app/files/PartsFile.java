@@ -72,7 +72,7 @@ public final class PartsFile {
     public static Content read(Path file) {
         Reading reading = new Reading();
         String name = fileName(file);
-        List<Part> parts = TABLE.read(reading, Beside.folder(folderOf(file)), name, name, null, new HashMap<>());
+        List<Part> parts = TABLE.read(reading, Beside.alone(file), name, name, null, new HashMap<>());
         reading.throwIfWrong();
         return new Content(parts, parts.get(0).listing().currency(), reading.cautions());
     }

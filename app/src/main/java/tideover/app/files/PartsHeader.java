@@ -12,6 +12,8 @@ import org.jspecify.annotations.Nullable;
 
 /** What the first row says of the others. */
 final class PartsHeader {
+    private static final int MOST_COLUMNS = 1000;
+
     private final List<String> columnAt;
     private final Set<String> missing;
 
@@ -41,6 +43,10 @@ final class PartsHeader {
                     "no header",
                     "the names of the columns in the first row, such as " + String.join(",", form.needed()),
                     "");
+            return null;
+        }
+        if (typed.size() > MOST_COLUMNS) {
+            reading.problem(where, typed.size() + " columns", "at most " + MOST_COLUMNS, "");
             return null;
         }
         List<String> columnAt = new ArrayList<>();

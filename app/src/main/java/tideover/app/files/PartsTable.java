@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import tideover.engine.part.Condition;
@@ -143,12 +144,14 @@ final class PartsTable<P> {
         List<P> parts = new ArrayList<>();
         Prices prices = new Prices(plansCurrency);
         int before = reading.flaws();
+        AtomicInteger rows = new AtomicInteger();
         Taker taker = (row, whole) -> {
-            if (parts.size() == MOST_PARTS) {
+            // wrong ones too: a hopeless file need not be read to its end
+            if (rows.getAndIncrement() == MOST_PARTS) {
                 reading.problem(name, "more than " + MOST_PARTS + " parts", "at most " + MOST_PARTS, "");
                 return false;
             }
-            P part = whole ? part(reading, row, prices) : null;
+            P part = whole && row.isOfPlainLength() ? part(reading, row, prices) : null;
             if (part != null) {
                 parts.add(part);
             }

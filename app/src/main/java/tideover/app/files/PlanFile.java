@@ -78,7 +78,7 @@ public final class PlanFile {
         Reading reading = new Reading();
         String name = PartsFile.fileName(plan);
         Beside beside = Beside.folder(PartsFile.folderOf(plan));
-        String text = FileText.read(reading, beside, name, plan.toString(), "a plan");
+        String text = FileText.read(reading, Beside.alone(plan), name, plan.toString(), "a plan");
         reading.throwIfWrong();
         Question question = read(reading, name, String.valueOf(text), beside, stations);
         return new Plan(question, reading.typedById());
@@ -135,7 +135,7 @@ public final class PlanFile {
                 "wiring");
         String title = root.child("plan").text("the plan's title", 200);
         Field aboutField = root.child("about");
-        String about = aboutField.isPresent() ? aboutField.text("a few words about the plan", LONGEST_ABOUT) : "";
+        String about = aboutField.isPresent() ? aboutField.paragraphs("a few words about the plan", LONGEST_ABOUT) : "";
 
         PlaceReader.Spot spot = new PlaceReader(reading, beside, stations).read(root.child("place"));
         double lowestDegC = spot == null ? Double.NaN : lowestDegC(spot);

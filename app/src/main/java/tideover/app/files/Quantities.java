@@ -93,6 +93,9 @@ final class Quantities {
     private static final Pattern POWER_OF_TEN = Pattern.compile("[+-]?[0-9.]+[eE][+-]?[0-9]+.*");
     private static final int MOST_DIGITS = 30;
 
+    /** Longer than any figure with its unit; the patterns above would take long over a long text. */
+    private static final int LONGEST = 200;
+
     /** Other ways people write a unit; what a unit means is decided in one place, {@link #library}. */
     private static final Map<String, String> SPELT = spellings();
 
@@ -103,7 +106,7 @@ final class Quantities {
      */
     static @Nullable List<String> ends(String typed) {
         Matcher match = RANGE.matcher(tidy(typed));
-        if (!match.matches()) {
+        if (isLong(typed) || !match.matches()) {
             return null;
         }
         String unit = match.group(4).strip();
@@ -113,6 +116,9 @@ final class Quantities {
 
     /** Reads a figure that must carry its unit. */
     static Outcome read(String typed, Measure measure) {
+        if (isLong(typed)) {
+            return wrong(measure.expected(), "");
+        }
         String text = tidy(typed);
         Matcher match = NUMBER_THEN_UNIT.matcher(text);
         String digits = match.matches() ? match.group(1) : "";
@@ -146,6 +152,9 @@ final class Quantities {
 
     /** Reads a bare number whose unit stands elsewhere (a column's name, a list's last figure). */
     static Outcome bareNumber(String typed, String expected) {
+        if (isLong(typed)) {
+            return wrong(expected, "");
+        }
         String text = tidy(typed);
         Matcher match = NUMBER_THEN_UNIT.matcher(text);
         boolean number = match.matches();
@@ -163,7 +172,7 @@ final class Quantities {
     static Outcome maybeWithUnit(String typed, String expected, String unit) {
         Outcome bare = bareNumber(typed, expected);
         Matcher match = NUMBER_THEN_UNIT.matcher(tidy(typed));
-        if (!bare.wrong() || !match.matches()) {
+        if (!bare.wrong() || isLong(typed) || !match.matches()) {
             return bare;
         }
         if (match.group(2).equals(unit) && match.group(1).length() <= MOST_DIGITS) {
@@ -178,6 +187,10 @@ final class Quantities {
             }
         }
         return bare;
+    }
+
+    private static boolean isLong(String typed) {
+        return tidy(typed).length() > LONGEST;
     }
 
     /** A value in one of the measure's units, in the engine's unit. */

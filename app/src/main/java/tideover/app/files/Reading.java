@@ -21,6 +21,9 @@ final class Reading {
 
     private static final int MOST_QUOTED = 60;
 
+    /** Of one part of a message: what was typed may stand in it as it is. */
+    private static final int LONGEST_PART = 1000;
+
     private final List<Problem> problems = new ArrayList<>();
     private final List<MarginNote> notes = new ArrayList<>();
     private final List<String> cautions = new ArrayList<>();
@@ -52,18 +55,23 @@ final class Reading {
 
     void problem(String where, String found, String expected, String suggestion) {
         problemCount++;
-        if (problems.size() < MOST_PROBLEMS) {
-            problems.add(new Problem(where, found, expected, suggestion));
+        if (!isFull()) {
+            problems.add(new Problem(printable(where), printable(found), printable(expected), printable(suggestion)));
         }
     }
 
+    /** No further problem is shown, only counted; so none needs a long search for its words. */
+    boolean isFull() {
+        return problems.size() >= MOST_PROBLEMS;
+    }
+
     void note(String name, String value, Basis basis, String source) {
-        notes.add(new MarginNote(name, value, basis, source));
+        notes.add(new MarginNote(printable(name), printable(value), basis, printable(source)));
     }
 
     void caution(String sentence) {
         if (cautions.size() < MOST_PROBLEMS) {
-            cautions.add(sentence);
+            cautions.add(printable(sentence));
         }
     }
 
@@ -141,18 +149,42 @@ final class Reading {
 
     /** What was typed, between quotes, short and printable. */
     static String quoted(String typed) {
-        StringBuilder shown = new StringBuilder("\"");
-        int shownChars = 0;
-        for (int i = 0; i < typed.length() && shownChars < MOST_QUOTED; shownChars++) {
-            int c = typed.codePointAt(i);
+        return "\"" + printable(typed, MOST_QUOTED) + "\"";
+    }
+
+    private static String printable(String text) {
+        return printable(text, LONGEST_PART);
+    }
+
+    /** On one line, without what {@link #cannotBeShown} finds, and at most so many letters. */
+    static String printable(String text, int mostLetters) {
+        StringBuilder shown = new StringBuilder();
+        int letters = 0;
+        for (int i = 0; i < text.length(); letters++) {
+            if (letters == mostLetters) {
+                return shown.append("...").toString();
+            }
+            int c = text.codePointAt(i);
             i += Character.charCount(c);
-            if (Character.isISOControl(c)) {
+            if (cannotBeShown(c)) {
                 shown.append(c == '\n' || c == '\r' || c == '\t' ? " " : "?");
             } else {
                 shown.appendCodePoint(c);
             }
         }
-        return shown.append(typed.codePointCount(0, typed.length()) > MOST_QUOTED ? "...\"" : "\"")
-                .toString();
+        return shown.toString();
+    }
+
+    /**
+     * Control characters, line breaks, halves of a pair, and the marks that turn the order of what follows (Unicode Standard
+     * Annex #9, explicit embeddings, overrides and isolates): a message that holds one may not look like what it says.
+     */
+    static boolean cannotBeShown(int c) {
+        return Character.isISOControl(c)
+                || c == 0x2028
+                || c == 0x2029
+                || (c >= 0x202A && c <= 0x202E)
+                || (c >= 0x2066 && c <= 0x2069)
+                || (c >= Character.MIN_SURROGATE && c <= Character.MAX_SURROGATE);
     }
 }

@@ -54,8 +54,7 @@ public final class RigFile {
     public static RigRequest read(Path file, List<Part> parts) {
         Reading reading = new Reading();
         String name = PartsFile.fileName(file);
-        String text =
-                FileText.read(reading, Beside.folder(PartsFile.folderOf(file)), name, file.toString(), "a rig file");
+        String text = FileText.read(reading, Beside.alone(file), name, file.toString(), "a rig file");
         reading.throwIfWrong();
         return read(reading, name, String.valueOf(text), parts);
     }

@@ -23,6 +23,9 @@ final class Row {
     /** Finer than any figure on a label, and free of what turning units leaves behind. */
     private static final MathContext SETTLED = new MathContext(9);
 
+    /** Longer than any cell needs to be, and short enough to look at from every side. */
+    private static final int LONGEST_CELL = 2000;
+
     private final Reading reading;
     private final String file;
     private final long line;
@@ -137,7 +140,7 @@ final class Row {
             tellEmpty(column, expected);
         } else if (text.codePointCount(0, text.length()) > longest) {
             problem(column, Reading.quoted(text), expected + ", at most " + longest + " letters", "");
-        } else if (text.codePoints().anyMatch(c -> Character.isISOControl(c) && c != '\n' && c != '\r')) {
+        } else if (text.codePoints().anyMatch(c -> Reading.cannotBeShown(c) && c != '\n' && c != '\r')) {
             problem(column, Reading.quoted(text), expected + ", without control characters", "");
         }
         // a line break inside a quoted cell is a space to us
@@ -279,6 +282,22 @@ final class Row {
         } else {
             problem(column, lines == null ? "an empty cell" : "no \"" + column + ":\"", expected, "");
         }
+    }
+
+    /** False, with the problem told, where some cell is so long that none of the row is worth reading. */
+    boolean isOfPlainLength() {
+        boolean plain = true;
+        for (Map.Entry<String, String> cell : cells.entrySet()) {
+            if (cell.getValue().length() > LONGEST_CELL) {
+                problem(
+                        cell.getKey(),
+                        Reading.quoted(cell.getValue()),
+                        "at most " + LONGEST_CELL + " letters",
+                        "Look for a quote (\") that is opened and not closed.");
+                plain = false;
+            }
+        }
+        return plain;
     }
 
     /** Tells of every filled cell that nobody asked for. */

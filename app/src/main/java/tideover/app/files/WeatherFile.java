@@ -11,12 +11,12 @@ import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
+import java.io.PushbackReader;
 import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -35,10 +35,15 @@ import tideover.engine.site.Weather;
  * {@link HourlyGrid#LONGEST_FILLED_H} h are filled with a straight line, and said.
  */
 public final class WeatherFile {
-    private static final long MOST_BYTES = 200_000_000;
+    private static final long MOST_BYTES = 64_000_000;
     private static final int MOST_PROBLEMS = 25;
+
+    /** A hundred years of hours and then some. */
+    private static final int MOST_ROWS = 900_000;
+
+    private static final int MOST_REMARKS = 1000;
     private static final double MISSING_MARK = -9900;
-    private static final String TOO_LONG = "more than 200 MB unpacked";
+    private static final String TOO_LONG = "more than 64 MB unpacked";
     private static final String DAMAGED = "a damaged or cut-short file";
     private static final String UNITS = "Sun is in W/m2, air in degC.";
 
@@ -93,8 +98,7 @@ public final class WeatherFile {
     public static Content read(Path file) {
         Reading reading = new Reading();
         String name = PartsFile.fileName(file);
-        Beside beside = Beside.folder(PartsFile.folderOf(file));
-        Content content = read(reading, beside, name, name, PlaceFigures.NONE);
+        Content content = read(reading, Beside.alone(file), name, name, PlaceFigures.NONE);
         reading.throwIfWrong();
         if (content == null) {
             throw new IllegalStateException("a weather file without problems gave no weather");
@@ -135,7 +139,7 @@ public final class WeatherFile {
 
     /** Reads to the end; returns what is wrong with the file as a whole, or null. */
     private @Nullable String readRows(InputStream raw) throws IOException {
-        try (Reader text = new InputStreamReader(unpacked(raw), StandardCharsets.UTF_8);
+        try (Reader text = withoutMark(new InputStreamReader(unpacked(raw), StandardCharsets.UTF_8));
                 CsvReader<CsvRecord> records = CsvReader.builder()
                         .commentStrategy(CommentStrategy.READ)
                         .allowUnclosedQuote(false)
@@ -144,9 +148,17 @@ public final class WeatherFile {
                         .ofCsvRecord(text)) {
             @Nullable CsvRecord first = null;
             boolean headed = false;
+            int remarks = 0;
+            int rows = 0;
             for (CsvRecord row : records) {
+                if (rows++ == MOST_ROWS) {
+                    tell(row, "more than " + MOST_ROWS + " lines", "at most 100 years of hours", "");
+                    return null;
+                }
                 if (row.isComment()) {
-                    placeLine(row);
+                    if (remarks++ < MOST_REMARKS) {
+                        placeLine(row);
+                    }
                 } else if (headed) {
                     if (row.getFieldCount() != width) {
                         tell(
@@ -211,6 +223,16 @@ public final class WeatherFile {
         return new Bounded(gzip ? new GZIPInputStream(in) : in);
     }
 
+    /** Without the mark of UTF-8 before the first letter, which some programs write. */
+    private static Reader withoutMark(Reader text) throws IOException {
+        PushbackReader letters = new PushbackReader(text);
+        int first = letters.read();
+        if (first >= 0 && first != '\uFEFF') {
+            letters.unread(first);
+        }
+        return letters;
+    }
+
     private void placeLine(CsvRecord comment) {
         String line = comment.getField(0).strip();
         int colon = line.indexOf(':');
@@ -226,7 +248,7 @@ public final class WeatherFile {
         }
         if (key.equals("place")) {
             if (!value.isEmpty()) {
-                place = place.withName(value);
+                place = place.withName(Reading.printable(value, PlanFile.LONGEST_NAME));
             }
             return;
         }
@@ -289,8 +311,8 @@ public final class WeatherFile {
                     "");
             return false;
         }
-        place = PlaceFigures.NONE.withName(
-                station.getField(1).strip() + " " + station.getField(2).strip());
+        place = PlaceFigures.NONE.withName(Reading.printable(
+                station.getField(1).strip() + " " + station.getField(2).strip(), PlanFile.LONGEST_NAME));
         List<String> keys = List.of("zone_h", "latitude_deg", "longitude_deg", "elevation_m");
         for (int i = 0; i < keys.size(); i++) {
             String cell = station.getField(3 + i).strip();
@@ -390,8 +412,7 @@ public final class WeatherFile {
     }
 
     private void tell(CsvRecord row, String found, String expected, String suggestion) {
-        reading.problem(
-                String.format(Locale.ROOT, "%s:%d", file, row.getStartingLineNumber()), found, expected, suggestion);
+        reading.problem(file + ":" + row.getStartingLineNumber(), found, expected, suggestion);
     }
 
     /** More than we unpack. */

@@ -25,6 +25,9 @@ import org.snakeyaml.engine.v2.nodes.Node;
 final class YamlFile {
     private static final int MOST_DEPTH = 12;
 
+    /** The library copies all of a long value whenever it has read so many letters more. */
+    private static final int BUFFER = 32_768;
+
     private YamlFile() {}
 
     /** The root, or null where the text is no such file; then the problem stands in {@code reading}. */
@@ -38,6 +41,7 @@ final class YamlFile {
         LoadSettings settings = LoadSettings.builder()
                 .setLabel(file)
                 .setCodePointLimit(FileText.MOST_BYTES + 1)
+                .setBufferSize(BUFFER)
                 .setAllowNonScalarKeys(true) // refused below, with their line
                 .build();
         try {

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 import tideover.engine.answer.ProvenRig;
 import tideover.engine.part.Listing;
 import tideover.engine.rig.Chosen;
@@ -33,6 +34,17 @@ public final class ChosenCsv {
 
     /** As spreadsheets write a no-break space; readers of parts take it off again. */
     private static final String NO_BREAK_SPACE = "\u00A0";
+
+    /**
+     * What spreadsheets take for the beginning of a formula (OWASP, CSV Injection): these signs, also in their wide form, and
+     * whatever cannot be seen before them.
+     */
+    private static final String SIGNS = "[\\p{Z}\\p{C}]*[=+\\-@\uFF1D\uFF0B\uFF0D\uFF20]";
+
+    private static final Pattern FORMULA = Pattern.compile(SIGNS);
+    private static final Pattern FORMULA_CELL = Pattern.compile("[,;|][\",;|\\s]*(?=" + SIGNS + ")");
+    private static final Pattern QUOTED = Pattern.compile("[\",;\u00A0]");
+    private static final Pattern LINE_BREAKS = Pattern.compile("[\\s\\p{Cntrl}\u0085\u2028\u2029]+");
 
     private ChosenCsv() {}
 
@@ -170,9 +182,18 @@ public final class ChosenCsv {
      * no-break space instead; a negative number is none.
      */
     static String cell(String text) {
-        String line = text.replaceAll("\\s+", " ").strip();
-        boolean formula = line.matches("[=+\\-@\uFF1D\uFF0B\uFF0D\uFF20].*") && !line.matches("-[0-9]+(\\.[0-9]+)?");
+        String line = onOneLine(text);
+        boolean formula = FORMULA.matcher(line).lookingAt() && !line.matches("-[0-9]+(\\.[0-9]+)?");
         String safe = formula ? NO_BREAK_SPACE + line : line;
-        return safe.matches(".*[\",;\u00A0].*") ? "\"" + safe.replace("\"", "\"\"") + "\"" : safe;
+        return QUOTED.matcher(safe).find() ? "\"" + safe.replace("\"", "\"\"") + "\"" : safe;
+    }
+
+    /** A text inside a line of remarks, where no separator may begin a cell that a spreadsheet takes for a formula. */
+    static String remark(String text) {
+        return FORMULA_CELL.matcher(onOneLine(text)).replaceAll(" ");
+    }
+
+    private static String onOneLine(String text) {
+        return LINE_BREAKS.matcher(text).replaceAll(" ").strip();
     }
 }

@@ -25,12 +25,12 @@ public final class WeatherCsv {
         out.printf(
                 Locale.ROOT,
                 "# %s, %.3f deg north, %.3f deg east, %.0f m, UTC%+.1f h; %s%n",
-                place.name(),
+                ChosenCsv.remark(place.name()),
                 place.latDeg(),
                 place.lonDeg(),
                 place.elevM(),
                 place.zoneH(),
-                sheet.weather().origin());
+                ChosenCsv.remark(sheet.weather().origin()));
         out.print("year,month,day,hour,ghi_w_m2,dhi_w_m2,air_c,plane_w_m2,cell_c,panel_w");
         for (RoomKind room : RoomKind.values()) {
             out.print("," + room.words() + "_c");

@@ -70,6 +70,11 @@ class WeatherFileTest {
         return PLACE_LINES + HEADER + "\n" + String.join("\n", rows) + "\n";
     }
 
+    /** A calendar year made up here. */
+    static String plainYear() {
+        return plain(plainRows(2019, 2019));
+    }
+
     /** A typical year made up here. */
     static String tmy3() {
         StringBuilder text = new StringBuilder("999999,\"MADE-UP HILL\",PA,-5.0,40.000,-75.000,120\r\n");
@@ -427,13 +432,13 @@ class WeatherFileTest {
         Path file = folder.resolve("weather.csv.gz");
         try (OutputStream out = new GZIPOutputStream(Files.newOutputStream(file))) {
             byte[] lines = ("#" + "a".repeat(99_998) + "\n").repeat(10).getBytes(StandardCharsets.US_ASCII);
-            for (int i = 0; i < 201; i++) {
+            for (int i = 0; i < 65; i++) {
                 out.write(lines);
             }
         }
 
         assertThat(Sample.problemsOf(() -> WeatherFile.read(file)))
-                .containsExactly("weather.csv.gz: found more than 200 MB unpacked, expected an hourly weather file.");
+                .containsExactly("weather.csv.gz: found more than 64 MB unpacked, expected an hourly weather file.");
     }
 
     /** The same in one cell: the table reader gives up before the bound is reached. */
