@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import tideover.app.report.Reasons;
+import tideover.app.report.Reasons.Reason;
 import tideover.app.report.Words;
 import tideover.engine.answer.Answer;
 import tideover.engine.answer.Glimpse;
@@ -15,6 +17,7 @@ import tideover.engine.search.Rated;
  * The answer as the top of a sheet tells it: the newest, dimmed while a newer one is worked out, with what is known of that so far.
  *
  * @param state   "fresh", "working", or "held" where the plan cannot be read
+ * @param reasons of the sentence's numbers
  * @param bounds  what is known before the answer is
  * @param percent of the present stage
  * @param brief   the same in a few words
@@ -24,6 +27,7 @@ public record AnswerView(
         String state,
         String heading,
         String sentence,
+        List<Reason> reasons,
         List<String> bounds,
         int percent,
         String stage,
@@ -34,6 +38,7 @@ public record AnswerView(
         long answered,
         String chosen) {
     public AnswerView {
+        reasons = List.copyOf(reasons);
         bounds = List.copyOf(bounds);
         troubles = List.copyOf(troubles);
     }
@@ -66,6 +71,7 @@ public record AnswerView(
             String chosen) {
         Answer answer = standing.answer();
         String sentence = answer == null ? "" : Words.sentence(answer);
+        List<Reason> reasons = answer == null || answer.medical() ? List.of() : Reasons.of(answer);
         List<String> troubles = standing.trouble().isEmpty() ? List.of() : List.of(standing.trouble());
         if (question == null) {
             String held = wrong == 1
@@ -75,6 +81,7 @@ public record AnswerView(
                     "held",
                     answer == null ? "The answer" : "The answer to the plan as it was",
                     answer == null ? held : sentence,
+                    reasons,
                     answer == null ? List.of() : List.of(held),
                     0,
                     "",
@@ -94,6 +101,7 @@ public record AnswerView(
                         ? "The answer to the plan as it was; a new one is being worked out"
                         : "The answer",
                 answer == null ? (working ? empty : "No answer yet.") : sentence,
+                reasons,
                 bounds,
                 (int) Math.floor(100 * standing.known().stageShare()),
                 stage(standing.known()),

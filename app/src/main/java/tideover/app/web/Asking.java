@@ -147,6 +147,10 @@ final class Asking implements AutoCloseable {
                 LOG.log(Level.SEVERE, "an answer failed", e);
                 tell(job, standing -> standing.failed("The program failed at this plan. That is our fault: " + e));
             }
+            if (isIdle()) {
+                // What the search needed goes back to the machine while nobody asks: the pages may stay open for days.
+                System.gc();
+            }
         }
     }
 
@@ -165,6 +169,10 @@ final class Asking implements AutoCloseable {
         running = waiting.removeFirst();
         running.stop = false;
         return running;
+    }
+
+    private synchronized boolean isIdle() {
+        return waiting.isEmpty();
     }
 
     private synchronized void putBack(Job job) {

@@ -10,9 +10,7 @@ import java.util.List;
  * @param address of the page, to come back to
  * @param token   for whatever changes something
  */
-public record Frame(String title, long planId, String here, String address, String token, String light, String units) {
-    /** What the reader may choose. */
+public record Frame(String title, long planId, String here, String address, String token, String light) {
+    /** Light or dark, or as the machine is set. */
     public static final List<String> LIGHTS = List.of("auto", "light", "dark");
-
-    public static final List<String> UNITS = List.of("kg and °C", "lb and °F");
 }
