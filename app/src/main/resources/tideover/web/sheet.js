@@ -18,12 +18,23 @@ document.addEventListener("htmx:beforeSwap", (event) => {
   }
 });
 
-// What is wrong with a line is told to whoever reads by ear, too.
-document.addEventListener("htmx:oobAfterSwap", (event) => {
+// A line's place for what the plan holds is renewed. The field follows, unless something else is being typed in it: then the
+// plan's older value stays noted, so that a change made elsewhere is noticed when this one is sent. What is wrong is told to
+// whoever reads by ear, too.
+document.addEventListener("htmx:oobBeforeSwap", (event) => {
   const held = event.detail.target;
-  const field = held && held.dataset && held.dataset.for ? document.getElementById(held.dataset.for) : null;
-  if (!field) return;
-  if (held.dataset.wrong === "true") field.setAttribute("aria-invalid", "true");
+  if (!held.classList.contains("held")) return;
+  const field = document.getElementById(held.dataset.for);
+  const before = held.querySelector("[name=was]");
+  const after = event.detail.fragment.querySelector("[name=was]");
+  if (!field || !before || !after) return;
+  if (field.value === before.value || field.value === after.value) {
+    if (field.value !== after.value) field.value = after.value;
+  } else {
+    after.setAttribute("value", before.value);
+  }
+  const renewed = after.closest(".held");
+  if (renewed.dataset.wrong === "true") field.setAttribute("aria-invalid", "true");
   else field.removeAttribute("aria-invalid");
 });
 

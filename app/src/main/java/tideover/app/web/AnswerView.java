@@ -22,6 +22,7 @@ import tideover.engine.search.Rated;
  * @param percent of the present stage
  * @param brief   the same in a few words
  * @param kept    when the plan was last kept
+ * @param shape   of the form that the page shows
  */
 public record AnswerView(
         String state,
@@ -36,7 +37,8 @@ public record AnswerView(
         String kept,
         long revision,
         long answered,
-        String chosen) {
+        String chosen,
+        String shape) {
     public AnswerView {
         reasons = List.copyOf(reasons);
         bounds = List.copyOf(bounds);
@@ -68,7 +70,8 @@ public record AnswerView(
             @Nullable Glimpse glimpse,
             long revision,
             String kept,
-            String chosen) {
+            String chosen,
+            String shape) {
         Answer answer = standing.answer();
         String sentence = answer == null ? "" : Words.sentence(answer);
         List<Reason> reasons = answer == null || answer.medical() ? List.of() : Reasons.of(answer);
@@ -90,7 +93,8 @@ public record AnswerView(
                     kept,
                     revision,
                     standing.answered(),
-                    chosen);
+                    chosen,
+                    shape);
         }
         boolean working = standing.working();
         List<String> bounds = working ? bounds(standing.known(), question, glimpse) : List.of();
@@ -110,7 +114,8 @@ public record AnswerView(
                 kept,
                 revision,
                 standing.answered(),
-                chosen);
+                chosen,
+                shape);
     }
 
     private static String brief(@Nullable Answer answer) {

@@ -176,6 +176,12 @@ public final class Form {
         return all;
     }
 
+    /** Tells one set of lines from another: where it is the same, a page can be brought up to date line by line. */
+    static String shape(Lines lines) {
+        List<String> ids = all(lines).stream().map(Line::id).toList();
+        return Integer.toHexString(ids.hashCode());
+    }
+
     /** What a line holds when it is added: the example, to be typed over. */
     static String example(String key) {
         for (List<Key> keys : List.of(OF_SOME_LOADS, PLACE_OTHERWISE, OUTAGE_OTHERWISE)) {

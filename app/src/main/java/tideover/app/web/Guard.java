@@ -88,7 +88,8 @@ final class Guard {
         request.header("Content-Security-Policy", CONTENT_POLICY);
         request.header("X-Content-Type-Options", "nosniff");
         request.header("X-Frame-Options", "DENY");
-        request.header("Referrer-Policy", "no-referrer");
+        // With no referrer at all a form of our own would name no origin either.
+        request.header("Referrer-Policy", "same-origin");
         request.header("Cross-Origin-Opener-Policy", "same-origin");
         request.header("Cross-Origin-Resource-Policy", "same-origin");
         request.header("Cache-Control", "no-store");

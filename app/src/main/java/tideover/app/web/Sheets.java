@@ -101,7 +101,8 @@ final class Sheets {
                 null,
                 plan.revision(),
                 "kept, " + plan.changed(),
-                chosen);
+                chosen,
+                Form.shape(lines));
         return new Sheet(
                 frames.of(request, lines.title().value(), plan.id(), "sheet"),
                 plan.id(),
@@ -214,12 +215,7 @@ final class Sheets {
         long seen = number(request.queryParam("seen"));
         Standing standing = asking.standing(key(plan.id(), chosen));
         if (revision != plan.revision()) {
-            // Changed in another tab: what is typed here may be of an older state.
-            request.status(HttpStatus.OK);
-            request.header("Tideover-Revision", String.valueOf(plan.revision()));
-            request.html(Templates.render(
-                    "sheet/elsewhere.jte",
-                    Map.of("id", plan.id(), "answer", view(plan, chosen, null), "address", pollAddress(plan))));
+            elsewhere(request, plan, chosen);
             return;
         }
         if (!standing.working() && seen == standing.answered() && request.queryParam("idle") != null) {
@@ -231,6 +227,26 @@ final class Sheets {
         request.html(fragments(request, plan, view(plan, chosen, null), newer));
     }
 
+    /** Changed in another tab: line by line where the lines are the same ones, else by a word to load the page anew. */
+    private void elsewhere(Context request, StoredPlan plan, String chosen) {
+        AnswerView view = view(plan, chosen, null);
+        request.header("Tideover-Revision", String.valueOf(plan.revision()));
+        StringBuilder out = new StringBuilder(fragments(request, plan, view, false));
+        if (view.shape().equals(request.queryParam("shape"))) {
+            held(out, lines(plan, reader.read(plan), List.of()));
+        } else {
+            out.append(Templates.render("sheet/elsewhere.jte", plan.id()));
+        }
+        request.html(out.toString());
+    }
+
+    private static void held(StringBuilder out, Form.Lines lines) {
+        for (Line line : Form.all(lines)) {
+            out.append(Templates.render("sheet/held.jte", Map.of("line", line, "swapped", true)));
+        }
+        out.append(Templates.render("sheet/problems.jte", Map.of("problems", lines.elsewhere(), "swapped", true)));
+    }
+
     private AnswerView view(StoredPlan plan, String chosen, @Nullable Glimpse glimpse) {
         PlanReader.Read read = reader.read(plan);
         return AnswerView.of(
@@ -240,7 +256,8 @@ final class Sheets {
                 glimpse,
                 plan.revision(),
                 "kept, " + plan.changed(),
-                chosen);
+                chosen,
+                Form.shape(lines(plan, read, List.of())));
     }
 
     private static String pollAddress(StoredPlan plan) {
@@ -323,11 +340,7 @@ final class Sheets {
                 "sheet/poll.jte", Map.of("answer", view, "address", pollAddress(plan), "swapped", true)));
         out.append(Templates.render("sheet/answer.jte", Map.of("answer", view, "swapped", true)));
         out.append(Templates.render("sheet/tally.jte", Map.of("answer", view, "swapped", true)));
-        Form.Lines lines = lines(plan, read, List.of());
-        for (Line line : Form.all(lines)) {
-            out.append(Templates.render("sheet/held.jte", Map.of("line", line, "swapped", true)));
-        }
-        out.append(Templates.render("sheet/problems.jte", Map.of("problems", lines.elsewhere(), "swapped", true)));
+        held(out, lines(plan, read, List.of()));
         out.append(Templates.render("sheet/clash.jte", clash(id, path, now, clash[0], request)));
         request.header("Tideover-Revision", String.valueOf(plan.revision()));
         request.html(out.toString());
