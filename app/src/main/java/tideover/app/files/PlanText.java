@@ -216,13 +216,14 @@ public final class PlanText {
             return scalar(typed, false);
         }
         if (LISTS.contains(key) && typed.contains(",")) {
-            StringJoiner joined = new StringJoiner(", ", "[", "]");
+            StringJoiner joined = new StringJoiner(", ", "[", "]").setEmptyValue("");
             for (String item : typed.split(",")) {
                 if (!item.isBlank()) {
                     joined.add(inFlow(item.strip()));
                 }
             }
-            return joined.toString();
+            String list = joined.toString();
+            return list.isEmpty() ? scalar(typed, false) : list;
         }
         return scalar(typed, false);
     }
