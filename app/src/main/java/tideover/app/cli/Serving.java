@@ -2,13 +2,12 @@ package tideover.app.cli;
 
 import io.javalin.util.JavalinBindException;
 import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.util.function.Consumer;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
-import tideover.app.store.DataFolder;
 import tideover.app.store.Store;
 import tideover.app.store.StoreProblem;
 import tideover.app.web.PageServer;
@@ -24,12 +23,8 @@ final class Serving {
     @Option(names = "--port", paramLabel = "N", description = "Port of the pages (default: any that is free).")
     private int port;
 
-    @Option(
-            names = "--store",
-            paramLabel = "FILE",
-            description = "File in which the pages keep plans (default: in your data folder).")
-    private Path file =
-            DataFolder.file(System.getenv(), System.getProperty("os.name", ""), System.getProperty("user.home", "."));
+    @Mixin
+    private StoreFile file = new StoreFile();
 
     /** @param meanwhile is done once the address has been printed */
     void serve(Options options, Consumer<PageServer> meanwhile) throws InterruptedException {
@@ -38,11 +33,11 @@ final class Serving {
                     spec.commandLine(), "Option --port takes 0 to " + HIGHEST_PORT + "; found " + port + ".");
         }
         PrintWriter out = spec.commandLine().getOut();
-        try (Store store = Store.open(file);
+        try (Store store = Store.open(file.path());
                 PageServer pages = PageServer.start(store, options, port)) {
             out.println("The pages: " + pages.address());
-            out.println("Open that in a browser on this machine; it is served to no other. Plans are kept in " + file
-                    + ".");
+            out.println("Open that in a browser on this machine; it is served to no other. Plans are kept in "
+                    + file.path() + ".");
             out.println("Stop with Ctrl-C.");
             out.flush();
             meanwhile.accept(pages);

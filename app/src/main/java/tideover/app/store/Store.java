@@ -38,6 +38,9 @@ public final class Store implements AutoCloseable {
     private static final int APPLICATION_ID = 0x54494445;
 
     private static final int NEWEST_VERSION = 1;
+    /** Those that others refer to first. */
+    private static final List<String> TABLES = List.of("plan", "plan_file", "earlier", "setting");
+
     private static final int KEPT_REVISIONS = 200;
     private static final int DAYS_KEPT = 30;
     private static final int MOST_FILES = 60;
@@ -66,6 +69,7 @@ public final class Store implements AutoCloseable {
         makeFolder(whole);
         Guarded guarded = Guarded.take(whole);
         try {
+            inspect(whole);
             Handle handle = Jdbi.create(() -> connect(whole)).open();
             try {
                 Store store = new Store(whole, clock, handle, guarded);
@@ -103,28 +107,45 @@ public final class Store implements AutoCloseable {
         return config.createConnection("jdbc:sqlite:" + file);
     }
 
-    /** Tells whose file it is and brings it up to the newest form. */
+    /** Tells whose file it is, without so much as touching it. */
+    private static void inspect(Path file) {
+        try {
+            if (!Files.exists(file) || Files.size(file) == 0) {
+                return;
+            }
+        } catch (IOException e) {
+            throw new StoreProblem("The file " + file + " cannot be read: " + e.getMessage() + ".", e);
+        }
+        SQLiteConfig config = new SQLiteConfig();
+        config.setReadOnly(true);
+        try (Handle handle = Jdbi.create(() -> config.createConnection("jdbc:sqlite:" + file))
+                .open()) {
+            int tables = handle.createQuery("select count(*) from sqlite_master")
+                    .mapTo(Integer.class)
+                    .one();
+            if (tables > 0 && pragma(handle, "application_id") != APPLICATION_ID) {
+                throw new StoreProblem("The file " + file + " is a database of some other program; it was left alone.");
+            }
+            if (pragma(handle, "user_version") > NEWEST_VERSION) {
+                throw new StoreProblem(
+                        "The file " + file + " was written by a newer Tideover. Use that one; nothing was changed.");
+            }
+        }
+    }
+
+    /** Brings the file up to the newest form. */
     private void prepare() {
         int version = pragma(handle, "user_version");
-        int owner = pragma(handle, "application_id");
-        boolean empty = one("select count(*) from sqlite_master", 0) == 0;
-        if (!empty && owner != APPLICATION_ID) {
-            throw new StoreProblem("The file " + file + " is a database of some other program; it was left alone.");
-        }
-        if (version > NEWEST_VERSION) {
-            throw new StoreProblem(
-                    "The file " + file + " was written by a newer Tideover. Use that one; nothing was changed.");
-        }
         if (version > 0 && version < NEWEST_VERSION) {
             backup(file.resolveSibling(file.getFileName() + ".before-" + NEWEST_VERSION), true);
         }
         for (int next = version + 1; next <= NEWEST_VERSION; next++) {
             String script = script(next);
             int number = next;
-            handle.useTransaction(in -> {
+            change(in -> {
                 in.createScript(script).execute();
                 in.execute("pragma application_id = " + APPLICATION_ID);
-                in.execute("pragma user_version = " + number);
+                return in.execute("pragma user_version = " + number);
             });
         }
         String old = LocalDateTime.now(clock).minusDays(DAYS_KEPT).format(WHEN);
@@ -362,31 +383,37 @@ public final class Store implements AutoCloseable {
         }
     }
 
-    /** Puts a copy in the place of a file that nobody has open; what was there is kept beside it, whose name is returned. */
-    public static Path putBack(Path from, Path file) {
-        Path whole = file.toAbsolutePath();
-        makeFolder(whole);
-        try (Guarded guarded = Guarded.take(whole)) {
-            check(from);
-            Path kept = whole.resolveSibling(whole.getFileName() + ".replaced");
-            if (Files.exists(whole)) {
-                try (Handle old = Jdbi.create(() -> connect(whole)).open()) {
-                    // What is still in the log belongs to the file.
-                    old.execute("pragma wal_checkpoint(truncate)");
-                }
-                Files.copy(whole, kept, StandardCopyOption.REPLACE_EXISTING);
-            }
-            Path half = whole.resolveSibling(whole.getFileName() + ".part");
-            Files.copy(from, half, StandardCopyOption.REPLACE_EXISTING);
-            Files.deleteIfExists(whole.resolveSibling(whole.getFileName() + "-wal"));
-            Files.deleteIfExists(whole.resolveSibling(whole.getFileName() + "-shm"));
-            Files.move(half, whole, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
-            return kept;
-        } catch (IOException e) {
-            throw new StoreProblem("The plans cannot be put back: " + e.getMessage() + ".", e);
-        } catch (JdbiException e) {
-            throw told(e, whole);
+    /**
+     * Puts everything of a copy in the place of everything here, in one transaction; what was here is kept in a file beside this one,
+     * whose name is returned. Who has the copy open, or what it is called, makes no difference.
+     */
+    public synchronized Path putBack(Path from) {
+        check(from);
+        Path kept = file.resolveSibling(file.getFileName() + ".replaced-1");
+        for (int number = 2; Files.exists(kept); number++) {
+            kept = file.resolveSibling(file.getFileName() + ".replaced-" + number);
         }
+        backup(kept, false);
+        try {
+            handle.execute("attach ? as other", from.toAbsolutePath().toString());
+            try {
+                change(in -> {
+                    for (String table : TABLES) {
+                        in.execute("delete from main." + table);
+                    }
+                    int rows = 0;
+                    for (String table : TABLES) {
+                        rows += in.execute("insert into main." + table + " select * from other." + table);
+                    }
+                    return rows;
+                });
+            } finally {
+                handle.execute("detach other");
+            }
+        } catch (JdbiException e) {
+            throw told(e, file);
+        }
+        return kept;
     }
 
     /** Refuses what is not a sound file of ours. */
@@ -414,6 +441,16 @@ public final class Store implements AutoCloseable {
         }
     }
 
+    /** So large the file may become, in its pages: for tests of a full disk. */
+    void limitPages(int most) {
+        handle.execute("pragma max_page_count = " + most);
+    }
+
+    /** Refuses every change: for tests of a disk that may only be read. */
+    void readOnly(boolean only) {
+        handle.execute("pragma query_only = " + (only ? 1 : 0));
+    }
+
     // --- one at a time, and in words
 
     private synchronized <T> T read(Function<Handle, T> reading) {
@@ -424,11 +461,29 @@ public final class Store implements AutoCloseable {
         }
     }
 
+    /** One transaction, begun as one that writes, so that it cannot fail half way for another's sake. */
     private synchronized <T> T change(Function<Handle, T> changing) {
         try {
-            return handle.inTransaction(changing::apply);
+            handle.execute("begin immediate");
+            T found;
+            try {
+                found = changing.apply(handle);
+                handle.execute("commit");
+            } catch (RuntimeException e) {
+                rollBack();
+                throw e;
+            }
+            return found;
         } catch (JdbiException e) {
             throw told(e, file);
+        }
+    }
+
+    private void rollBack() {
+        try {
+            handle.execute("rollback");
+        } catch (JdbiException e) {
+            // A full disk has rolled back by itself.
         }
     }
 

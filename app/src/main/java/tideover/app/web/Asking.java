@@ -132,6 +132,17 @@ final class Asking implements AutoCloseable {
         standings.remove(about);
     }
 
+    /** Everything about all plans is. */
+    synchronized void forgetAll() {
+        waiting.clear();
+        if (running != null) {
+            running.again = false;
+            running.stop = true;
+        }
+        standings.clear();
+        notifyAll();
+    }
+
     private void work() {
         while (true) {
             Job job = next();

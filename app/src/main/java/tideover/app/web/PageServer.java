@@ -63,7 +63,7 @@ public final class PageServer implements AutoCloseable {
             examples.add(store);
         }
         Sheets sheets = new Sheets(store, asking, stations, reader, frames);
-        Shelf shelf = new Shelf(store, asking, frames, examples, stations);
+        Shelf shelf = new Shelf(store, asking, reader, frames, examples, stations);
         Parts parts = new Parts(store, asking, reader, frames);
         server = Javalin.create(config -> {
             settings(config);

@@ -64,6 +64,12 @@ final class PlanReader {
         return read;
     }
 
+    void forgetAll() {
+        synchronized (known) {
+            known.clear();
+        }
+    }
+
     private Read readAnew(StoredPlan stored) {
         try {
             return new Read(PlanFile.open(PLAN_FILE, stored.text(), beside(stored.files()), stations), List.of());

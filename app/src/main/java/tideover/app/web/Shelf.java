@@ -8,6 +8,8 @@ import io.javalin.http.UploadedFile;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,6 +20,7 @@ import tideover.app.files.LoadTemplates;
 import tideover.app.files.PlanText;
 import tideover.app.report.Templates;
 import tideover.app.store.Store;
+import tideover.app.store.StoreProblem;
 import tideover.app.store.StoredPlan;
 import tideover.engine.site.Stations;
 import tideover.engine.why.InputProblems;
@@ -29,10 +32,12 @@ public final class Shelf {
     private final Store store;
     private final Asking asking;
     private final Frames frames;
+    private final PlanReader reader;
     private final Examples examples;
     private final Stations stations;
 
-    Shelf(Store store, Asking asking, Frames frames, Examples examples, Stations stations) {
+    Shelf(Store store, Asking asking, PlanReader reader, Frames frames, Examples examples, Stations stations) {
+        this.reader = reader;
         this.stations = stations;
         this.store = store;
         this.asking = asking;
@@ -53,6 +58,8 @@ public final class Shelf {
         routes.get("/plans/{id}/plan.yaml", this::planFile);
         routes.get("/plans/{id}/plan.zip", this::zip);
         routes.post("/prefs", this::prefs);
+        routes.get("/backup", this::backup);
+        routes.post("/backup", this::putBack);
     }
 
     /** The page of all plans. */
@@ -137,14 +144,7 @@ public final class Shelf {
 
     /** A plan file, or a plan with its files as ZIP. */
     private void bringIn(Context request) throws IOException {
-        UploadedFile file = request.uploadedFile("file");
-        if (file == null || file.size() == 0) {
-            throw new BadRequestResponse("No file came with that.");
-        }
-        byte[] bytes;
-        try (InputStream in = file.content()) {
-            bytes = in.readAllBytes();
-        }
+        byte[] bytes = file(request);
         long id;
         if (bytes.length > 1 && bytes[0] == 'P' && bytes[1] == 'K') {
             try {
@@ -213,6 +213,44 @@ public final class Shelf {
         StoredPlan plan = plan(request);
         request.header("Content-Disposition", "attachment; filename=\"plan.zip\"");
         request.contentType("application/zip").result(Uploads.packed(plan.text(), plan.files()));
+    }
+
+    /** Everything in one file. */
+    private void backup(Context request) throws IOException {
+        Path copy = Files.createTempFile("tideover", ".db");
+        try {
+            store.backup(copy, true);
+            request.header("Content-Disposition", "attachment; filename=\"tideover-plans.db\"");
+            request.contentType("application/vnd.sqlite3").result(Files.readAllBytes(copy));
+        } finally {
+            Files.deleteIfExists(copy);
+        }
+    }
+
+    private void putBack(Context request) throws IOException {
+        byte[] bytes = file(request);
+        Path copy = Files.createTempFile("tideover", ".db");
+        try {
+            Files.write(copy, bytes);
+            store.putBack(copy);
+        } catch (StoreProblem e) {
+            throw new BadRequestResponse("That file is no sound copy of Tideover's plans; nothing was changed.");
+        } finally {
+            Files.deleteIfExists(copy);
+        }
+        asking.forgetAll();
+        reader.forgetAll();
+        request.redirect("/", HttpStatus.SEE_OTHER);
+    }
+
+    private static byte[] file(Context request) throws IOException {
+        UploadedFile file = request.uploadedFile("file");
+        if (file == null || file.size() == 0) {
+            throw new BadRequestResponse("No file came with that.");
+        }
+        try (InputStream in = file.content()) {
+            return in.readAllBytes();
+        }
     }
 
     private void prefs(Context request) {

@@ -192,7 +192,8 @@ class HostileTest {
                 "/plans/1/weather",
                 "/plans/1/figures",
                 "/plans/1/parts",
-                "/plans/1/parts/mark"
+                "/plans/1/parts/mark",
+                "/backup"
             })
     void nothingChangesWithoutTheToken(String path) {
         for (String token : new String[] {"", "guessed", "A".repeat(43)}) {
@@ -457,6 +458,30 @@ class HostileTest {
             assertThat(said.body()).doesNotContain("That is our fault");
         }
         assertThat(get("/plans/1").status()).isEqualTo(200);
+    }
+
+    @Test
+    void copiesOfAllPlansComeAndGo() throws IOException {
+        String token = token();
+        java.net.http.HttpClient client = java.net.http.HttpClient.newHttpClient();
+        byte[] copy;
+        try {
+            copy = client.send(
+                            java.net.http.HttpRequest.newBuilder(java.net.URI.create(served.at("backup")))
+                                    .build(),
+                            java.net.http.HttpResponse.BodyHandlers.ofByteArray())
+                    .body();
+        } catch (InterruptedException e) {
+            throw new IllegalStateException(e);
+        }
+        assertThat(new String(copy, 0, 15, StandardCharsets.ISO_8859_1)).isEqualTo("SQLite format 3");
+        post("/plans/1/edit", Map.of(), "token", token, "path", "outage.lasts", "was", "72 h", "now", "24 h");
+        assertThat(upload("/backup", token, "x.db", "no copy at all".getBytes(StandardCharsets.UTF_8))
+                        .status())
+                .isEqualTo(400);
+        assertThat(get("/plans/1/plan.yaml").body()).contains("lasts: 24 h");
+        assertThat(upload("/backup", token, "x.db", copy).status()).isEqualTo(303);
+        assertThat(get("/plans/1/plan.yaml").body()).contains("lasts: 72 h");
     }
 
     @Test
