@@ -281,6 +281,10 @@ final class Sheets {
                 model.put("swapped", true);
                 out.append(Templates.render("sheet/" + part + ".jte", model));
             }
+            // The reasons of what was typed are known only with the answer.
+            for (Line line : Form.all(sheet.lines())) {
+                out.append(Templates.render("sheet/letter.jte", Map.of("line", line, "swapped", true)));
+            }
         }
         return out.toString();
     }

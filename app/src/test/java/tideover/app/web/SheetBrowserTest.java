@@ -7,10 +7,14 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.LocatorAssertions;
 import com.microsoft.playwright.options.AriaRole;
+import com.microsoft.playwright.options.BoundingBox;
 import com.microsoft.playwright.options.FilePayload;
 import com.microsoft.playwright.options.Media;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -244,6 +248,87 @@ class SheetBrowserTest {
             draws(page, 1).fill("9 W");
             draws(page, 1).press("Enter");
             assertThat(draws(page, 1)).hasValue("9 W");
+        }
+    }
+
+    /** In the lines of the loads: beside it, and not under it. */
+    @Test
+    void aReasonsLetterStandsBesideItsValue() {
+        try (Window window = Window.wide();
+                Window phone = Window.phone()) {
+            Page page = window.page();
+            begin(page, "With letters");
+            type(draws(page, 1), "9 W");
+            assertThat(page.locator("#t-at-loads-1-draws input[name=was]")).hasValue("9 W");
+            awaitAnswer(page);
+            // It comes with the answer, without the page being loaded anew, and tells of what is typed now.
+            Locator letter = page.locator("#n-at-loads-1-draws summary");
+            letter.click();
+            assertThat(page.locator("#n-at-loads-1-draws .slip")).containsText("9 W");
+            letter.click();
+            Page narrow = phone.page();
+            narrow.navigate(page.url());
+            awaitAnswer(narrow);
+            for (Page seen : List.of(page, narrow)) {
+                Locator letters = seen.locator(".load > .fields .letter summary");
+                assertThat(letters.count()).isPositive();
+                for (Locator one : letters.all()) {
+                    BoundingBox mark = one.boundingBox();
+                    BoundingBox value = one.locator("xpath=ancestor::form//*[@name='now']")
+                            .boundingBox();
+                    assertThat(mark.x).isGreaterThanOrEqualTo(value.x + value.width - 1);
+                    assertThat(mark.y).isLessThan(value.y + value.height / 2);
+                }
+            }
+        }
+    }
+
+    /** From key to key: each stop shows where one is, and an edit leads on to the next field of its line. */
+    @Test
+    void everyStopOfTheTabKeyIsSeen() {
+        try (Window window = Window.wide()) {
+            Page page = window.page();
+            page.navigate(served.at("new"));
+            Set<String> stops = new LinkedHashSet<>();
+            boolean made = false;
+            for (int step = 0; step < 80 && !made; step++) {
+                page.keyboard().press("Tab");
+                String stop = String.valueOf(
+                        page.evaluate("() => { const at = document.activeElement, look = getComputedStyle(at);"
+                                + " return [at.name || at.textContent.trim(), at.value, look.outlineStyle,"
+                                + " parseFloat(look.outlineWidth) >= 2].join('|'); }"));
+                assertThat(stop).endsWith("|solid|true");
+                stops.add(stop.replaceAll("\\|.*", ""));
+                made = stop.startsWith("Make the sheet");
+            }
+            assertThat(made).isTrue();
+            assertThat(stops)
+                    .containsSubsequence("name", "station", "hours", "months", "carried", "money", "room")
+                    .contains("Make the sheet");
+
+            begin(page, "Stop by stop");
+            draws(page, 1).fill("11 W");
+            draws(page, 1).press("Tab");
+            assertThat(page.locator("#t-at-loads-1-draws input[name=was]")).hasValue("11 W");
+            Object line = page.evaluate("() => document.activeElement.closest('.load')?.id");
+            assertThat(line).isEqualTo("at-loads-1-");
+            Object before = page.evaluate(
+                    "() => !!(document.getElementById('at-loads-1-draws').compareDocumentPosition(document.activeElement)"
+                            + " & Node.DOCUMENT_POSITION_FOLLOWING)");
+            assertThat(before).isEqualTo(true);
+        }
+    }
+
+    @Test
+    void withoutScriptAWrongValueComesBackWithWhatIsWrong() {
+        try (Window window = Window.withoutScript()) {
+            Page page = window.page();
+            begin(page, "Wrong without script");
+            draws(page, 1).fill("seven");
+            draws(page, 1).press("Enter");
+            assertThat(draws(page, 1)).hasValue("seven");
+            assertThat(draws(page, 1)).hasAttribute("aria-invalid", "true");
+            assertThat(page.locator("#t-at-loads-1-draws")).containsText("expected");
         }
     }
 }
