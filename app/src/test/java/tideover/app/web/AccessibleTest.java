@@ -8,8 +8,10 @@ import com.deque.html.axecore.results.Rule;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.LocatorAssertions;
+import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import tideover.app.web.Chrome.Window;
 
@@ -87,6 +89,72 @@ class AccessibleTest {
                 check(page, "trouble-" + tone);
                 window.forgive();
             }
+        }
+    }
+
+    private static void press(Page page, String button) {
+        page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName(button))
+                .first()
+                .click();
+    }
+
+    private static void checkNarrow(Page page, String name) {
+        check(page, name);
+        Object wider = page.evaluate("() => document.documentElement.scrollWidth > innerWidth");
+        assertThat(wider).as(name + " scrolls sideways").isEqualTo(false);
+    }
+
+    /** On a telephone: nothing in the list, questions answered wrongly, an open reason, wrong parts, two tabs that differ. */
+    @Test
+    void byPhoneAndWhenThingsGoWrong() {
+        try (Served served = Served.start();
+                Window window = Window.phone()) {
+            Page page = window.page();
+            page.navigate(served.at(""));
+            for (int left = page.locator("main > .plans > li").count(); left > 0; left--) {
+                press(page, "Delete");
+                assertThat(page.locator("main > .plans > li")).hasCount(left - 1);
+            }
+            checkNarrow(page, "plans-empty-phone");
+
+            page.navigate(served.at("new"));
+            checkNarrow(page, "new-phone");
+            page.getByLabel("What is it called?").fill("Wrong at first");
+            page.getByLabel("Which weather station is near?").fill("Nowhere at all");
+            page.getByLabel("How long does the outage last?").fill("soon");
+            press(page, "Make the sheet");
+            assertThat(page.getByRole(AriaRole.ALERT)).containsText("soon");
+            assertThat(page.getByLabel("What is it called?")).hasValue("Wrong at first");
+            window.forgive();
+            checkNarrow(page, "new-problems-phone");
+            page.getByLabel("Which weather station is near?").fill("Buffalo Niagara Intl Airport NY");
+            page.getByLabel("How long does the outage last?").fill("24 h");
+            press(page, "Make the sheet");
+
+            page.waitForURL(Pattern.compile(".*/plans/\\d+"));
+            assertThat(page.locator("#answer")).hasAttribute("data-state", "fresh", SOON);
+            page.locator(".load .letter summary").first().click();
+            assertThat(page.locator(".load .letter details[open] .slip").first()).isVisible();
+            checkNarrow(page, "sheet-open-phone");
+
+            Page other = window.page();
+            other.navigate(page.url());
+            other.locator("#at-loads-1-draws").fill("12 W");
+            page.locator("#at-loads-1-draws").fill("9 W");
+            page.locator("#at-loads-1-draws").press("Tab");
+            assertThat(page.locator("#t-at-loads-1-draws input[name=was]")).hasValue("9 W");
+            other.locator("#at-loads-1-draws").press("Tab");
+            assertThat(other.locator("#clashes .clash")).isVisible();
+            checkNarrow(other, "clash-phone");
+            other.close();
+
+            page.navigate(page.url() + "/parts");
+            checkNarrow(page, "parts-phone");
+            page.getByLabel(Pattern.compile("^Or rows pasted")).fill("kind,id\nbattery,x\n");
+            press(page, "Take them in");
+            assertThat(page.getByRole(AriaRole.ALERT)).isVisible();
+            window.forgive();
+            checkNarrow(page, "parts-problems-phone");
         }
     }
 }
