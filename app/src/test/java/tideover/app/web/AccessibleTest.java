@@ -134,7 +134,8 @@ class AccessibleTest {
             page.waitForURL(Pattern.compile(".*/plans/\\d+"));
             assertThat(page.locator("#answer")).hasAttribute("data-state", "fresh", SOON);
             page.locator(".load .letter summary").first().click();
-            assertThat(page.locator(".load .letter details[open] .slip").first()).isVisible();
+            assertThat(page.locator(".load .letter details[open] .slip").first())
+                    .isVisible();
             checkNarrow(page, "sheet-open-phone");
 
             Page other = window.page();

@@ -274,8 +274,8 @@ class SheetBrowserTest {
                 assertThat(letters.count()).isPositive();
                 for (Locator one : letters.all()) {
                     BoundingBox mark = one.boundingBox();
-                    BoundingBox value = one.locator("xpath=ancestor::form//*[@name='now']")
-                            .boundingBox();
+                    BoundingBox value =
+                            one.locator("xpath=ancestor::form//*[@name='now']").boundingBox();
                     assertThat(mark.x).isGreaterThanOrEqualTo(value.x + value.width - 1);
                     assertThat(mark.y).isLessThan(value.y + value.height / 2);
                 }
