@@ -6,7 +6,6 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Clock;
@@ -18,13 +17,11 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
-import org.jspecify.annotations.Nullable;
 import org.sqlite.SQLiteConfig;
-import org.sqlite.SQLiteErrorCode;
-import org.sqlite.SQLiteException;
 
 /**
  * All plans, their files and the reader's choices in one SQLite file. One connection is held open, which writes and reads; for
@@ -35,7 +32,7 @@ public final class Store implements AutoCloseable {
     public static final long MOST_BYTES_TOGETHER = 64_000_000;
 
     /** "TIDE": tells our files from any other SQLite file. */
-    private static final int APPLICATION_ID = 0x54494445;
+    static final int APPLICATION_ID = 0x54494445;
 
     private static final int NEWEST_VERSION = 1;
     private static final int KEPT_REVISIONS = 200;
@@ -46,12 +43,14 @@ public final class Store implements AutoCloseable {
 
     private final Path file;
     private final Clock clock;
+    private final List<String> scripts;
     private final Handle handle;
     private final Guarded guarded;
 
-    private Store(Path file, Clock clock, Handle handle, Guarded guarded) {
+    private Store(Path file, Clock clock, List<String> scripts, Handle handle, Guarded guarded) {
         this.file = file;
         this.clock = clock;
+        this.scripts = scripts;
         this.handle = handle;
         this.guarded = guarded;
     }
@@ -62,13 +61,18 @@ public final class Store implements AutoCloseable {
     }
 
     static Store open(Path file, Clock clock) {
+        return open(file, clock, scripts());
+    }
+
+    /** @param scripts by which a file is made and brought up, one for each version from 1 on */
+    static Store open(Path file, Clock clock, List<String> scripts) {
         Path whole = file.toAbsolutePath();
         makeFolder(whole);
         Guarded guarded = Guarded.take(whole);
         try {
             Handle handle = Jdbi.create(() -> connect(whole)).open();
             try {
-                Store store = new Store(whole, clock, handle, guarded);
+                Store store = new Store(whole, clock, scripts, handle, guarded);
                 store.prepare();
                 return store;
             } catch (RuntimeException e) {
@@ -77,11 +81,11 @@ public final class Store implements AutoCloseable {
             }
         } catch (RuntimeException e) {
             guarded.close();
-            throw told(e, whole);
+            throw Troubles.told(e, whole);
         }
     }
 
-    private static void makeFolder(Path file) {
+    static void makeFolder(Path file) {
         Path folder = file.getParent();
         try {
             if (folder != null) {
@@ -89,13 +93,12 @@ public final class Store implements AutoCloseable {
             }
         } catch (IOException e) {
             throw new StoreProblem(
-                    "The folder " + folder + " for your plans cannot be made: " + e.getMessage() + ".", e);
+                    "The folder " + folder + " for your plans cannot be made: " + Troubles.reason(e) + ".", e);
         }
     }
 
     private static Connection connect(Path file) throws SQLException {
         SQLiteConfig config = new SQLiteConfig();
-        config.setJournalMode(SQLiteConfig.JournalMode.WAL);
         config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
         config.enforceForeignKeys(true);
         config.setBusyTimeout(3000);
@@ -103,32 +106,68 @@ public final class Store implements AutoCloseable {
         return config.createConnection("jdbc:sqlite:" + file);
     }
 
-    /** Tells whose file it is and brings it up to the newest form. */
+    /** Tells whose file it is, and then brings it up to the newest form; nothing is written to a file that is not ours. */
     private void prepare() {
         int version = pragma(handle, "user_version");
         int owner = pragma(handle, "application_id");
-        boolean empty = one("select count(*) from sqlite_master", 0) == 0;
+        boolean empty = pragma(handle, "schema_version") == 0;
         if (!empty && owner != APPLICATION_ID) {
             throw new StoreProblem("The file " + file + " is a database of some other program; it was left alone.");
         }
-        if (version > NEWEST_VERSION) {
-            throw new StoreProblem(
-                    "The file " + file + " was written by a newer Tideover. Use that one; nothing was changed.");
+        if (version > scripts.size()) {
+            throw Troubles.newer(file);
         }
-        if (version > 0 && version < NEWEST_VERSION) {
-            backup(file.resolveSibling(file.getFileName() + ".before-" + NEWEST_VERSION), true);
-        }
-        for (int next = version + 1; next <= NEWEST_VERSION; next++) {
-            String script = script(next);
-            int number = next;
-            handle.useTransaction(in -> {
-                in.createScript(script).execute();
-                in.execute("pragma application_id = " + APPLICATION_ID);
-                in.execute("pragma user_version = " + number);
-            });
+        bringUp(version);
+        // Only now: it is written into the file. A new one so has its owner in it from the first instant.
+        String mode = handle.createQuery("pragma journal_mode = wal")
+                .mapTo(String.class)
+                .one();
+        if (!mode.equals("wal")) {
+            throw new StoreProblem("The disk of " + file
+                    + " cannot keep plans safely; name a file on a disk of this machine with --store.");
         }
         String old = LocalDateTime.now(clock).minusDays(DAYS_KEPT).format(WHEN);
         change(in -> in.execute("delete from plan where deleted is not null and deleted < ?", old));
+    }
+
+    private void bringUp(int version) {
+        if (version == scripts.size()) {
+            return;
+        }
+        Path before = Copies.named(file, "-before-" + scripts.size());
+        boolean kept = version > 0;
+        if (kept) {
+            before = Files.exists(before) ? Copies.free(before, "-") : before;
+            Copies.write(handle, file, before, false, scripts.size());
+        }
+        try {
+            handle.useTransaction(in -> {
+                for (String script : scripts.subList(version, scripts.size())) {
+                    in.createScript(script).execute();
+                }
+                in.execute("pragma application_id = " + APPLICATION_ID);
+                in.execute("pragma user_version = " + scripts.size());
+            });
+        } catch (RuntimeException e) {
+            if (kept) {
+                forget(before);
+            }
+            throw e;
+        }
+    }
+
+    /** The file is as it was, so its copy is of no use. */
+    private static void forget(Path copy) {
+        try {
+            Files.deleteIfExists(copy);
+        } catch (IOException e) {
+            // Then it is there for nothing.
+            return;
+        }
+    }
+
+    static List<String> scripts() {
+        return IntStream.rangeClosed(1, NEWEST_VERSION).mapToObj(Store::script).toList();
     }
 
     private static String script(int version) {
@@ -142,7 +181,12 @@ public final class Store implements AutoCloseable {
         }
     }
 
-    private static int pragma(Handle handle, String name) {
+    /** For tests that look behind. */
+    Handle handle() {
+        return handle;
+    }
+
+    static int pragma(Handle handle, String name) {
         return handle.createQuery("pragma " + name).mapTo(Integer.class).one();
     }
 
@@ -255,7 +299,7 @@ public final class Store implements AutoCloseable {
         return revision(in, id);
     }
 
-    /** Back to the text before the last change; false where there is none. */
+    /** Back to the text before the last change of the text; files stay as they are. False where there is none. */
     public boolean undo(long id) {
         return change(in -> {
             revision(in, id);
@@ -286,6 +330,9 @@ public final class Store implements AutoCloseable {
             if (together > MOST_BYTES_TOGETHER) {
                 throw tooLarge();
             }
+            if (one("select count(*) from plan_file where plan = ?", id) > MOST_FILES) {
+                throw tooMany();
+            }
             return in.execute("update plan set revision = revision + 1, changed = ? where id = ?", now(), id);
         });
     }
@@ -300,7 +347,7 @@ public final class Store implements AutoCloseable {
 
     private static void checkFiles(Map<String, byte[]> files) {
         if (files.size() > MOST_FILES) {
-            throw new StoreProblem("A plan keeps at most " + MOST_FILES + " files.");
+            throw tooMany();
         }
         if (files.values().stream().mapToLong(bytes -> bytes.length).sum() > MOST_BYTES_TOGETHER) {
             throw tooLarge();
@@ -311,13 +358,17 @@ public final class Store implements AutoCloseable {
         }
     }
 
+    private static StoreProblem tooMany() {
+        return new StoreProblem("A plan keeps at most " + MOST_FILES + " files.");
+    }
+
     private static StoreProblem tooLarge() {
         return new StoreProblem(
                 "The files of one plan hold at most " + MOST_BYTES_TOGETHER / 1_000_000 + " MB together.");
     }
 
     /** A plan with the same files under another name. */
-    public long copy(long id, String name, String text) {
+    public synchronized long copy(long id, String name, String text) {
         Map<String, byte[]> files = plan(id).orElseThrow(
                         () -> new StoreProblem("There is no such plan; perhaps it was deleted meanwhile."))
                 .files();
@@ -345,73 +396,21 @@ public final class Store implements AutoCloseable {
      * @param over whether an older file of that name may be replaced
      */
     public synchronized void backup(Path to, boolean over) {
-        Path whole = to.toAbsolutePath();
-        if (!over && Files.exists(whole)) {
-            throw new StoreProblem("There is a file " + whole + " already; it was left alone.");
-        }
-        Path half = whole.resolveSibling(whole.getFileName() + ".part");
-        try {
-            Files.deleteIfExists(half);
-            handle.execute("vacuum into ?", half.toString());
-            check(half);
-            Files.move(half, whole, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
-        } catch (IOException e) {
-            throw new StoreProblem("The copy " + whole + " cannot be written: " + e.getMessage() + ".", e);
-        } catch (RuntimeException e) {
-            throw told(e, whole);
-        }
+        Copies.write(handle, file, to, over, scripts.size());
     }
 
-    /** Puts a copy in the place of a file that nobody has open; what was there is kept beside it, whose name is returned. */
-    public static Path putBack(Path from, Path file) {
-        Path whole = file.toAbsolutePath();
-        makeFolder(whole);
-        try (Guarded guarded = Guarded.take(whole)) {
-            check(from);
-            Path kept = whole.resolveSibling(whole.getFileName() + ".replaced");
-            if (Files.exists(whole)) {
-                try (Handle old = Jdbi.create(() -> connect(whole)).open()) {
-                    // What is still in the log belongs to the file.
-                    old.execute("pragma wal_checkpoint(truncate)");
-                }
-                Files.copy(whole, kept, StandardCopyOption.REPLACE_EXISTING);
-            }
-            Path half = whole.resolveSibling(whole.getFileName() + ".part");
-            Files.copy(from, half, StandardCopyOption.REPLACE_EXISTING);
-            Files.deleteIfExists(whole.resolveSibling(whole.getFileName() + "-wal"));
-            Files.deleteIfExists(whole.resolveSibling(whole.getFileName() + "-shm"));
-            Files.move(half, whole, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
-            return kept;
-        } catch (IOException e) {
-            throw new StoreProblem("The plans cannot be put back: " + e.getMessage() + ".", e);
-        } catch (JdbiException e) {
-            throw told(e, whole);
-        }
+    /** The same for a file of plans that this process does not have open; another may go on working in it. */
+    public static void backup(Path file, Path to, boolean over) {
+        Copies.write(file, to, over, scripts().size());
     }
 
-    /** Refuses what is not a sound file of ours. */
-    private static void check(Path copy) {
-        if (!Files.isRegularFile(copy)) {
-            throw new StoreProblem("There is no file " + copy + ".");
-        }
-        SQLiteConfig config = new SQLiteConfig();
-        config.setReadOnly(true);
-        try (Handle handle = Jdbi.create(() -> config.createConnection("jdbc:sqlite:" + copy.toAbsolutePath()))
-                .open()) {
-            String sound = handle.createQuery("pragma integrity_check(1)")
-                    .mapTo(String.class)
-                    .one();
-            if (!sound.equals("ok") || pragma(handle, "application_id") != APPLICATION_ID) {
-                throw new StoreProblem(
-                        "The file " + copy + " is no sound copy of Tideover's plans; nothing was changed.");
-            }
-            if (pragma(handle, "user_version") > NEWEST_VERSION) {
-                throw new StoreProblem("The file " + copy + " was written by a newer Tideover; nothing was changed.");
-            }
-        } catch (JdbiException e) {
-            throw new StoreProblem(
-                    "The file " + copy + " is no sound copy of Tideover's plans; nothing was changed.", e);
-        }
+    /**
+     * Puts a copy in the place of a file of plans that nobody has open, a damaged one too.
+     *
+     * @return where the file lies now that was there before; empty where none was
+     */
+    public static Optional<Path> putBack(Path copy, Path file) {
+        return Copies.putBack(copy, file, scripts().size());
     }
 
     // --- one at a time, and in words
@@ -420,7 +419,7 @@ public final class Store implements AutoCloseable {
         try {
             return reading.apply(handle);
         } catch (JdbiException e) {
-            throw told(e, file);
+            throw Troubles.told(e, file);
         }
     }
 
@@ -428,45 +427,8 @@ public final class Store implements AutoCloseable {
         try {
             return handle.inTransaction(changing::apply);
         } catch (JdbiException e) {
-            throw told(e, file);
+            throw Troubles.told(e, file);
         }
-    }
-
-    /** A database's fault as a sentence for people; anything else as it is. */
-    private static RuntimeException told(RuntimeException e, Path file) {
-        SQLiteErrorCode code = code(e);
-        if (code == null) {
-            return e;
-        }
-        String name = code.name();
-        String words;
-        if (name.startsWith("SQLITE_FULL")) {
-            words = "The disk is full: this change was not kept, all earlier ones were. Make room and type it again.";
-        } else if (name.startsWith("SQLITE_READONLY")
-                || name.startsWith("SQLITE_CANTOPEN")
-                || name.startsWith("SQLITE_PERM")) {
-            words = "The file " + file + " may not be written to here; nothing was changed.";
-        } else if (name.startsWith("SQLITE_BUSY") || name.startsWith("SQLITE_LOCKED")) {
-            words = "The file " + file
-                    + " is held by another program; nothing was changed. Close that one and try again.";
-        } else if (name.startsWith("SQLITE_NOTADB") || name.startsWith("SQLITE_CORRUPT")) {
-            words = "The file " + file
-                    + " cannot be read as plans of Tideover. It was left as it is: put back a copy, or move it away.";
-        } else if (name.startsWith("SQLITE_IOERR")) {
-            words = "The disk failed under " + file + ": this change was not kept.";
-        } else {
-            return e;
-        }
-        return new StoreProblem(words, e);
-    }
-
-    private static @Nullable SQLiteErrorCode code(Throwable e) {
-        for (Throwable at = e; at != null; at = at.getCause()) {
-            if (at instanceof SQLiteException sqlite) {
-                return sqlite.getResultCode();
-            }
-        }
-        return null;
     }
 
     @Override
