@@ -34,6 +34,9 @@ public final class Store implements AutoCloseable {
     /** "TIDE": tells our files from any other SQLite file. */
     static final int APPLICATION_ID = 0x54494445;
 
+    /** Bytes of a page of the smallest kind (SQLite's file format, section 1.3). */
+    private static final int SMALLEST_DATABASE = 512;
+
     private static final int NEWEST_VERSION = 1;
     private static final int KEPT_REVISIONS = 200;
     private static final int DAYS_KEPT = 30;
@@ -70,6 +73,7 @@ public final class Store implements AutoCloseable {
         makeFolder(whole);
         Guarded guarded = Guarded.take(whole);
         try {
+            refuseRuins(whole);
             Handle handle = Jdbi.create(() -> connect(whole)).open();
             try {
                 Store store = new Store(whole, clock, scripts, handle, guarded);
@@ -82,6 +86,26 @@ public final class Store implements AutoCloseable {
         } catch (RuntimeException e) {
             guarded.close();
             throw Troubles.told(e, whole);
+        }
+    }
+
+    /**
+     * What the database itself would take for nothing and write over: a file of one byte, and an empty or missing file whose log is
+     * there, which it throws away.
+     */
+    private static void refuseRuins(Path file) {
+        Path log = file.resolveSibling(file.getFileName() + "-wal");
+        try {
+            long bytes = Files.exists(file) ? Files.size(file) : 0;
+            if (bytes > 0 && bytes < SMALLEST_DATABASE) {
+                throw Troubles.unreadable(file, null);
+            }
+            if (bytes == 0 && Files.exists(log) && Files.size(log) > 0) {
+                throw new StoreProblem("The file " + file + " is gone or empty, but its log " + log
+                        + " is there; nothing was changed. Put both back, or move the log away.");
+            }
+        } catch (IOException e) {
+            throw new StoreProblem("The file " + file + " cannot be read: " + Troubles.reason(e) + ".", e);
         }
     }
 
@@ -102,7 +126,6 @@ public final class Store implements AutoCloseable {
         config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
         config.enforceForeignKeys(true);
         config.setBusyTimeout(3000);
-        config.setTransactionMode(SQLiteConfig.TransactionMode.IMMEDIATE);
         return config.createConnection("jdbc:sqlite:" + file);
     }
 
@@ -141,12 +164,12 @@ public final class Store implements AutoCloseable {
             Copies.write(handle, file, before, false, scripts.size());
         }
         try {
-            handle.useTransaction(in -> {
+            change(in -> {
                 for (String script : scripts.subList(version, scripts.size())) {
                     in.createScript(script).execute();
                 }
                 in.execute("pragma application_id = " + APPLICATION_ID);
-                in.execute("pragma user_version = " + scripts.size());
+                return in.execute("pragma user_version = " + scripts.size());
             });
         } catch (RuntimeException e) {
             if (kept) {
@@ -423,11 +446,34 @@ public final class Store implements AutoCloseable {
         }
     }
 
+    /**
+     * One transaction, by its own words and not by the driver's switch for them: where another program holds the file the driver
+     * would go on believing in a transaction that never began.
+     */
     private synchronized <T> T change(Function<Handle, T> changing) {
+        boolean begun = false;
         try {
-            return handle.inTransaction(changing::apply);
+            handle.execute("begin immediate");
+            begun = true;
+            T done = changing.apply(handle);
+            handle.execute("commit");
+            begun = false;
+            return done;
         } catch (JdbiException e) {
             throw Troubles.told(e, file);
+        } finally {
+            if (begun) {
+                takeBack();
+            }
+        }
+    }
+
+    private void takeBack() {
+        try {
+            handle.execute("rollback");
+        } catch (JdbiException e) {
+            // On a full disk the database has taken it back itself.
+            return;
         }
     }
 

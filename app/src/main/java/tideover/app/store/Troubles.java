@@ -33,6 +33,15 @@ final class Troubles {
         return words.isEmpty() ? e : new StoreProblem(words, e);
     }
 
+    private static String unreadable(Path file) {
+        return "The file " + file + " cannot be read as plans of Tideover. It was left as it is: put back a copy with"
+                + " 'tideover restore', or move it away.";
+    }
+
+    static StoreProblem unreadable(Path file, @Nullable Throwable cause) {
+        return new StoreProblem(unreadable(file), cause);
+    }
+
     /** What went wrong while a copy was written. */
     static RuntimeException ofCopy(RuntimeException e, Path file, Path copy) {
         return switch (sort(e)) {
