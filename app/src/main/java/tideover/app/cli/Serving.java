@@ -4,11 +4,11 @@ import io.javalin.util.JavalinBindException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.function.Consumer;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
-import tideover.app.store.DataFolder;
 import tideover.app.store.Store;
 import tideover.app.store.StoreProblem;
 import tideover.app.web.PageServer;
@@ -24,12 +24,8 @@ final class Serving {
     @Option(names = "--port", paramLabel = "N", description = "Port of the pages (default: any that is free).")
     private int port;
 
-    @Option(
-            names = "--store",
-            paramLabel = "FILE",
-            description = "File in which the pages keep plans (default: in your data folder).")
-    private Path file =
-            DataFolder.file(System.getenv(), System.getProperty("os.name", ""), System.getProperty("user.home", "."));
+    @Mixin
+    private StoreChoice plans = new StoreChoice();
 
     /** @param meanwhile is done once the address has been printed */
     void serve(Options options, Consumer<PageServer> meanwhile) throws InterruptedException {
@@ -37,6 +33,7 @@ final class Serving {
             throw new ParameterException(
                     spec.commandLine(), "Option --port takes 0 to " + HIGHEST_PORT + "; found " + port + ".");
         }
+        Path file = plans.file();
         PrintWriter out = spec.commandLine().getOut();
         try (Store store = Store.open(file);
                 PageServer pages = PageServer.start(store, options, port)) {

@@ -34,6 +34,8 @@ import tideover.engine.answer.Answer;
             ProveCommand.class,
             StepsCommand.class,
             ServeCommand.class,
+            BackupCommand.class,
+            RestoreCommand.class,
             PlacesCommand.class,
             CompareCommand.class,
             SitesCommand.class,
