@@ -25,7 +25,13 @@ class AppArchitectureTest {
     void everyClassLivesInANamedRoom() {
         classes()
                 .should()
-                .resideInAnyPackage("tideover.app.cli..", "tideover.app.files..", "tideover.app.report..")
+                .resideInAnyPackage(
+                        "tideover.app.cli..",
+                        "tideover.app.files..",
+                        "tideover.app.report..",
+                        "tideover.app.store..",
+                        "tideover.app.web..",
+                        "tideover.app.pages..")
                 .check(APP);
     }
 
@@ -48,6 +54,50 @@ class AppArchitectureTest {
                 .should()
                 .dependOnClassesThat()
                 .resideInAnyPackage("tideover.app.report..", "tideover.app.cli..", "picocli..")
+                .check(APP);
+    }
+
+    @Test
+    void storeKnowsTextsAlone() {
+        noClasses()
+                .that()
+                .resideInAPackage("tideover.app.store..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage(
+                        "tideover.app.web..",
+                        "tideover.app.report..",
+                        "tideover.app.files..",
+                        "tideover.app.cli..",
+                        "tideover.app.pages..",
+                        "tideover.engine..")
+                .check(APP);
+        noClasses()
+                .that()
+                .resideOutsideOfPackage("tideover.app.store..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("java.sql..", "org.jdbi..", "org.sqlite..")
+                .check(APP);
+    }
+
+    @Test
+    void pagesKnowNoCommandsAndNobodyElseServes() {
+        noClasses()
+                .that()
+                .resideInAPackage("tideover.app.web..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("tideover.app.cli..", "picocli..")
+                .check(APP);
+        noClasses()
+                .that()
+                .resideOutsideOfPackages("tideover.app.web..", "tideover.app.cli..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("io.javalin..", "org.eclipse.jetty..", "tideover.app.web..")
+                .andShould()
+                .resideOutsideOfPackage("tideover.app.pages..")
                 .check(APP);
     }
 
@@ -95,8 +145,14 @@ class AppArchitectureTest {
                                 type.getPackageName().startsWith("java.net") && !NAMES_ONLY.contains(type.getName())))
                 .orShould()
                 .dependOnClassesThat()
-                .resideInAnyPackage(
-                        "java.nio.channels..", "javax.net..", "com.sun.net..", "java.rmi..", "javax.naming..")
+                .resideInAnyPackage("javax.net..", "com.sun.net..", "java.rmi..", "javax.naming..")
+                .check(APP);
+        noClasses()
+                .that()
+                .doNotHaveFullyQualifiedName("tideover.app.store.Guarded")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("java.nio.channels..")
                 .check(APP);
     }
 }

@@ -1,0 +1,490 @@
+package tideover.app.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.net.Socket;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.zip.GZIPOutputStream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Whoever means harm, spoken to over plain sockets: refused or harmless, and the pages go on. */
+class HostileTest {
+    private static final String SCRIPT = "<script>alert(1)</script><img src=x onerror=alert(2)>\"'";
+
+    private Served served = Served.start();
+
+    @BeforeEach
+    void start() {
+        served.close();
+        served = Served.start();
+    }
+
+    @AfterEach
+    void end() {
+        served.close();
+    }
+
+    /** What came back. */
+    private record Said(int status, String head, String body) {}
+
+    private String own() {
+        return "127.0.0.1:" + served.pages.port();
+    }
+
+    private Said say(String method, String path, Map<String, String> headers, byte[] body) {
+        StringBuilder head = new StringBuilder(method + " " + path + " HTTP/1.1\r\nConnection: close\r\n");
+        Map<String, String> all = new LinkedHashMap<>();
+        all.put("Host", own());
+        all.put("Content-Length", String.valueOf(body.length));
+        all.putAll(headers);
+        all.forEach((name, value) -> {
+            if (!value.isEmpty()) {
+                head.append(name).append(": ").append(value).append("\r\n");
+            }
+        });
+        try (Socket socket = new Socket("127.0.0.1", served.pages.port())) {
+            socket.setSoTimeout(60_000);
+            OutputStream out = socket.getOutputStream();
+            try {
+                out.write((head + "\r\n").getBytes(StandardCharsets.ISO_8859_1));
+                out.write(body);
+                out.flush();
+            } catch (IOException e) {
+                // Cut off while still speaking; what was said back may be there all the same.
+            }
+            ByteArrayOutputStream all2 = new ByteArrayOutputStream();
+            try {
+                socket.getInputStream().transferTo(all2);
+            } catch (IOException e) {
+                // Reset after the answer.
+            }
+            String whole = all2.toString(StandardCharsets.UTF_8);
+            Matcher status = Pattern.compile("^HTTP/1\\.1 (\\d+)").matcher(whole);
+            int cut = whole.indexOf("\r\n\r\n");
+            return new Said(
+                    status.find() ? Integer.parseInt(status.group(1)) : 0,
+                    cut < 0 ? whole : whole.substring(0, cut),
+                    cut < 0 ? "" : whole.substring(cut + 4));
+        } catch (IOException e) {
+            return new Said(0, "", "");
+        }
+    }
+
+    private Said get(String path) {
+        return say("GET", path, Map.of(), new byte[0]);
+    }
+
+    private String token() {
+        Matcher token = Pattern.compile("name=\"token\" value=\"([^\"]+)\"").matcher(get("/").body());
+        assertThat(token.find()).isTrue();
+        return token.group(1);
+    }
+
+    private Said post(String path, Map<String, String> headers, String... namesAndValues) {
+        StringBuilder form = new StringBuilder();
+        for (int i = 0; i < namesAndValues.length; i += 2) {
+            form.append(i == 0 ? "" : "&")
+                    .append(namesAndValues[i])
+                    .append('=')
+                    .append(Addresses.of(namesAndValues[i + 1]));
+        }
+        Map<String, String> all = new LinkedHashMap<>(headers);
+        all.put("Content-Type", "application/x-www-form-urlencoded");
+        return say("POST", path, all, form.toString().getBytes(StandardCharsets.UTF_8));
+    }
+
+    private Said upload(String path, String token, String name, byte[] bytes) {
+        String edge = "edge-of-this-form";
+        ByteArrayOutputStream body = new ByteArrayOutputStream();
+        body.writeBytes(
+                ("--" + edge + "\r\nContent-Disposition: form-data; name=\"token\"\r\n\r\n" + token + "\r\n--" + edge
+                                + "\r\nContent-Disposition: form-data; name=\"file\"; filename=\"" + name
+                                + "\"\r\nContent-Type: application/octet-stream\r\n\r\n")
+                        .getBytes(StandardCharsets.UTF_8));
+        body.writeBytes(bytes);
+        body.writeBytes(("\r\n--" + edge + "--\r\n").getBytes(StandardCharsets.UTF_8));
+        return say("POST", path, Map.of("Content-Type", "multipart/form-data; boundary=" + edge), body.toByteArray());
+    }
+
+    private long revision() {
+        return served.store.plan(1).orElseThrow().revision();
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "evil.example",
+                "evil.example:80",
+                "127.0.0.1",
+                "localhost",
+                "127.0.0.1:1",
+                "[::1]:80",
+                "127.0.0.1.evil.example:PORT"
+            })
+    void foreignHostIsRefused(String host) {
+        Said said =
+                say("GET", "/", Map.of("Host", host.replace("PORT", String.valueOf(served.pages.port()))), new byte[0]);
+        assertThat(said.status()).isEqualTo(403);
+        assertThat(said.body()).doesNotContain("Net-loft");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"http://evil.example", "https://127.0.0.1:PORT", "null", "http://127.0.0.1:1", "http://localhost"
+            })
+    void foreignOriginIsRefused(String origin) {
+        Map<String, String> headers = Map.of("Origin", origin.replace("PORT", String.valueOf(served.pages.port())));
+        Said said =
+                post("/plans/1/edit", headers, "token", token(), "path", "outage.lasts", "was", "72 h", "now", "24 h");
+        assertThat(said.status()).isEqualTo(403);
+        assertThat(revision()).isEqualTo(1);
+    }
+
+    @Test
+    void otherSitesFormIsRefused() {
+        Said said = post(
+                "/plans/1/edit",
+                Map.of("Sec-Fetch-Site", "cross-site"),
+                "token",
+                token(),
+                "path",
+                "outage.lasts",
+                "was",
+                "72 h",
+                "now",
+                "24 h");
+        assertThat(said.status()).isEqualTo(403);
+        assertThat(revision()).isEqualTo(1);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "/new",
+                "/examples",
+                "/plans",
+                "/prefs",
+                "/plans/1/copy",
+                "/plans/1/rename",
+                "/plans/1/delete",
+                "/plans/1/restore",
+                "/plans/1/edit",
+                "/plans/1/line",
+                "/plans/1/load",
+                "/plans/1/take",
+                "/plans/1/undo",
+                "/plans/1/weather",
+                "/plans/1/figures",
+                "/plans/1/parts",
+                "/plans/1/parts/mark"
+            })
+    void nothingChangesWithoutTheToken(String path) {
+        for (String token : new String[] {"", "guessed", "A".repeat(43)}) {
+            Said said = post(
+                    path,
+                    Map.of("Origin", "http://" + own()),
+                    "token",
+                    token,
+                    "name",
+                    "x",
+                    "path",
+                    "outage.lasts",
+                    "was",
+                    "72 h",
+                    "now",
+                    "24 h");
+            assertThat(said.status()).as(path).isEqualTo(403);
+        }
+        assertThat(served.store.plans()).hasSize(1);
+        assertThat(revision()).isEqualTo(1);
+    }
+
+    @Test
+    void oneTokenForEveryStart() {
+        String first = token();
+        try (Served other = Served.start()) {
+            Served mine = served;
+            served = other;
+            assertThat(token()).isNotEqualTo(first).hasSizeGreaterThan(40);
+            served = mine;
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "/../../etc/passwd",
+                "/%2e%2e/%2e%2e/etc/passwd",
+                "/plans/..%2f..%2fetc%2fpasswd",
+                "/sheet.css/../../x",
+                "/plans/1%00",
+                "/plans/99999999999999999999",
+                "/plans/-1",
+                "/plans/1/../../x",
+                "/webjars/htmx.org/2.0.10/package.json",
+                "/tideover/demo/plan.yaml",
+                "/META-INF/MANIFEST.MF",
+                "/plans/%zz",
+                "/%ff%fe",
+                "//evil.example/"
+            })
+    void addressesLeadNowhereElse(String path) {
+        Said said = get(path);
+        assertThat(said.status()).isBetween(400, 404);
+        assertThat(said.body())
+                .doesNotContain("root:")
+                .doesNotContain("Exception")
+                .doesNotContain("at tideover.");
+    }
+
+    @Test
+    void everyAnswerCarriesItsGuards() {
+        for (String path : List.of(
+                "/", "/plans/1", "/sheet.css", "/htmx.js", "/no-such", "/plans/1/plan.yaml", "/plans/1/plan.zip")) {
+            String head = get(path).head();
+            assertThat(head)
+                    .as(path)
+                    .contains("Content-Security-Policy: default-src 'none'; script-src 'self'; style-src 'self'")
+                    .contains("X-Content-Type-Options: nosniff")
+                    .contains("Cache-Control: no-store")
+                    .doesNotContain("unsafe-inline")
+                    .doesNotContain("Set-Cookie")
+                    .doesNotContain("Server:");
+        }
+    }
+
+    @Test
+    void scriptInEveryFieldComesBackAsText() {
+        String token = token();
+        List<String> paths =
+                new ArrayList<>(List.of("plan", "about", "place.name", "outage.lasts", "store room", "money.at most"));
+        for (String key : List.of("name", "draws", "supply", "need", "from", "runs")) {
+            paths.add("loads[1]." + key);
+        }
+        for (String path : paths) {
+            String was = tideover.app.files.PlanText.of(
+                            served.store.plan(1).orElseThrow().text())
+                    .get(path)
+                    .orElse("");
+            Said said = post(
+                    "/plans/1/edit",
+                    Map.of("HX-Request", "true"),
+                    "token",
+                    token,
+                    "path",
+                    path,
+                    "was",
+                    was,
+                    "now",
+                    SCRIPT);
+            assertThat(said.status()).as(path).isEqualTo(200);
+            assertNoScript(said.body());
+        }
+        for (String page : List.of(
+                "/",
+                "/plans/1",
+                "/plans/1/parts?q=" + Addresses.of(SCRIPT) + "&kind=" + Addresses.of(SCRIPT),
+                "/plans/1?rig=" + Addresses.of(SCRIPT),
+                "/stations?q=" + Addresses.of(SCRIPT),
+                "/?deleted=" + Addresses.of(SCRIPT))) {
+            assertNoScript(get(page).body());
+        }
+        assertNoScript(post("/new", Map.of(), "token", token, "name", SCRIPT, "station", SCRIPT, "hours", SCRIPT)
+                .body());
+    }
+
+    private static void assertNoScript(String body) {
+        assertThat(body).doesNotContain("<script>alert").doesNotContain("<img src=x");
+    }
+
+    @Test
+    void scriptInImportsComesBackAsText() {
+        String token = token();
+        String csv =
+                "kind,id,name,price,currency,priced_on,condition,mass_kg,usable_wh,charge_efficiency_pct,discharge_efficiency_pct,nominal_v,max_charge_a,max_discharge_a\n"
+                        + "battery,x-1,\"" + SCRIPT.replace("\"", "\"\"")
+                        + "\",10,USD,2026-01-01,new,5,500,95,95,12.8,20,50\n";
+        assertThat(upload("/plans/1/parts", token, "p.csv", csv.getBytes(StandardCharsets.UTF_8))
+                        .status())
+                .isEqualTo(303);
+        String page = get("/plans/1/parts?q=x-1").body();
+        assertThat(page).contains("&lt;script&gt;");
+        assertNoScript(page);
+        String plan = "plan: \"" + SCRIPT.replace("\"", "\\\"") + "\"\nloads: ["
+                + SCRIPT.replace("\"", "").replace("'", "") + "]\n";
+        assertThat(upload("/plans", token, "plan.yaml", plan.getBytes(StandardCharsets.UTF_8))
+                        .status())
+                .isEqualTo(303);
+        assertNoScript(get("/plans/2").body());
+        assertNoScript(get("/").body());
+    }
+
+    @Test
+    void formulasGoOutAsText() {
+        String token = token();
+        String csv =
+                "kind,id,name,price,currency,priced_on,condition,mass_kg,usable_wh,charge_efficiency_pct,discharge_efficiency_pct,nominal_v,max_charge_a,max_discharge_a\n"
+                        + "battery,x-1,\"=HYPERLINK(\"\"http://evil.example\"\")\",10,USD,2026-01-01,new,5,500,95,95,12.8,20,50\n"
+                        + "battery,x-2,@SUM(A1),10,USD,2026-01-01,new,5,500,95,95,12.8,20,50\n";
+        assertThat(upload("/plans/1/parts", token, "p.csv", csv.getBytes(StandardCharsets.UTF_8))
+                        .status())
+                .isEqualTo(303);
+        Said out = get("/plans/1/parts.csv");
+        assertThat(out.status()).isEqualTo(200);
+        assertThat(out.body()).contains("HYPERLINK").doesNotContainPattern("(?m)(^|,)\"?[=@+]");
+    }
+
+    @Test
+    void bombsAreRefused() throws IOException {
+        String token = token();
+        byte[] zeros = new byte[1 << 20];
+        ByteArrayOutputStream zipped = new ByteArrayOutputStream();
+        try (ZipOutputStream zip = new ZipOutputStream(zipped)) {
+            zip.putNextEntry(new ZipEntry("plan.yaml"));
+            zip.write("plan: x\n".getBytes(StandardCharsets.UTF_8));
+            for (int i = 0; i < 3; i++) {
+                zip.putNextEntry(new ZipEntry("parts/bomb" + i + ".csv"));
+                for (int mb = 0; mb < 60; mb++) {
+                    zip.write(zeros);
+                }
+            }
+        }
+        Said said = upload("/plans", token, "bomb.zip", zipped.toByteArray());
+        assertThat(said.status()).isEqualTo(400);
+        assertThat(said.body()).contains("larger than a plan's files may be");
+        for (String name :
+                List.of("../../evil.csv", "/etc/evil.csv", "a/b/c.csv", "..\\evil.csv", "parts/../../x.csv")) {
+            ByteArrayOutputStream one = new ByteArrayOutputStream();
+            try (ZipOutputStream zip = new ZipOutputStream(one)) {
+                zip.putNextEntry(new ZipEntry("plan.yaml"));
+                zip.write("plan: x\n".getBytes(StandardCharsets.UTF_8));
+                zip.putNextEntry(new ZipEntry(name));
+                zip.write(65);
+            }
+            assertThat(upload("/plans", token, "x.zip", one.toByteArray()).status())
+                    .as(name)
+                    .isEqualTo(400);
+        }
+        ByteArrayOutputStream packed = new ByteArrayOutputStream();
+        try (GZIPOutputStream gzip = new GZIPOutputStream(packed)) {
+            for (int mb = 0; mb < 400; mb++) {
+                gzip.write(zeros);
+            }
+        }
+        assertThat(upload("/plans/1/weather", token, "bomb.csv.gz", packed.toByteArray())
+                        .status())
+                .isEqualTo(303);
+        assertThat(get("/plans/1").body()).contains("cannot be read");
+        assertThat(served.store.plans()).hasSize(1);
+    }
+
+    @Test
+    void tooMuchIsRefused() {
+        String token = token();
+        assertThat(post(
+                                "/plans/1/edit",
+                                Map.of(),
+                                "token",
+                                token,
+                                "path",
+                                "about",
+                                "was",
+                                "",
+                                "now",
+                                "x".repeat(3_000_000))
+                        .status())
+                .isBetween(400, 413);
+        Said large = upload("/plans", token, "plan.yaml", new byte[70_000_000]);
+        assertThat(large.status()).isIn(0, 400, 413, 500);
+        assertThat(get("/?" + "x".repeat(100_000)).status()).isBetween(400, 431);
+        assertThat(revision()).isEqualTo(1);
+        assertThat(get("/plans/1").status()).isEqualTo(200);
+    }
+
+    @Test
+    void uploadNamesLeadNowhere() {
+        String token = token();
+        String year =
+                "# place: x\n# latitude_deg: 1\n# longitude_deg: 1\n# zone_h: 0\ntime,ghi_w_m2,air_c\n2019-01-01T00:00,0,1\n";
+        assertThat(upload("/plans/1/weather", token, "../../../tmp/evil.csv", year.getBytes(StandardCharsets.UTF_8))
+                        .status())
+                .isEqualTo(303);
+        assertThat(served.store.plan(1).orElseThrow().files()).containsKey("evil.csv");
+    }
+
+    @Test
+    void refusedPlacesChangeNothing() {
+        String token = token();
+        for (String path : List.of(
+                "",
+                "..",
+                "loads[999].draws",
+                "loads[0]",
+                "a.b.c.d",
+                "plan.x",
+                "loads",
+                "__proto__",
+                "outage.\nlasts",
+                "[1]")) {
+            Said said = post(
+                    "/plans/1/edit",
+                    Map.of("HX-Request", "true"),
+                    "token",
+                    token,
+                    "path",
+                    path,
+                    "was",
+                    "",
+                    "now",
+                    "{a: b}");
+            assertThat(said.status()).as(path).isIn(200, 400);
+            assertThat(said.body()).doesNotContain("That is our fault");
+        }
+        assertThat(get("/plans/1").status()).isEqualTo(200);
+    }
+
+    @Test
+    void slowOnesHoldNobodyUp() throws Exception {
+        List<Socket> slow = new ArrayList<>();
+        try {
+            for (int i = 0; i < 60; i++) {
+                Socket socket = new Socket("127.0.0.1", served.pages.port());
+                socket.getOutputStream()
+                        .write(("POST /plans/1/edit HTTP/1.1\r\nHost: " + own() + "\r\nContent-Length: 100000\r\n"
+                                        + "Content-Type: application/x-www-form-urlencoded\r\n\r\ntoken=")
+                                .getBytes(StandardCharsets.ISO_8859_1));
+                slow.add(socket);
+            }
+            long began = System.nanoTime();
+            assertThat(get("/").status()).isEqualTo(200);
+            assertThat((System.nanoTime() - began) / 1e9)
+                    .as("seconds for others")
+                    .isLessThan(20);
+            Socket one = slow.get(0);
+            one.setSoTimeout(60_000);
+            InputStream in = one.getInputStream();
+            byte[] last = in.readAllBytes();
+            assertThat(new String(last, StandardCharsets.ISO_8859_1)).doesNotStartWith("HTTP/1.1 200");
+        } finally {
+            for (Socket socket : slow) {
+                socket.close();
+            }
+        }
+    }
+}
