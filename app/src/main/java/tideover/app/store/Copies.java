@@ -1,13 +1,12 @@
 package tideover.app.store;
 
 import java.io.IOException;
-import java.nio.channels.FileChannel;
+import java.io.RandomAccessFile;
 import java.nio.file.CopyOption;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
@@ -54,7 +53,6 @@ final class Copies {
                         ? new CopyOption[] {StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE}
                         : new CopyOption[0];
                 Files.move(half, whole, how);
-                toDisk(whole.getParent());
             } finally {
                 Files.deleteIfExists(half);
             }
@@ -113,7 +111,6 @@ final class Copies {
                     Files.deleteIfExists(beside(whole, suffix));
                 }
                 Files.move(half, whole, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
-                toDisk(whole.getParent());
                 return kept;
             } finally {
                 Files.deleteIfExists(half);
@@ -186,18 +183,9 @@ final class Copies {
         return Files.createTempFile(whole.getParent(), whole.getFileName() + ".", ".part");
     }
 
-    private static void toDisk(Path fileOrFolder) throws IOException {
-        if (Files.isDirectory(fileOrFolder)) {
-            try (FileChannel channel = FileChannel.open(fileOrFolder, StandardOpenOption.READ)) {
-                channel.force(true);
-            } catch (IOException e) {
-                // Not every system lets a folder be opened; the files in it are safe by then.
-                return;
-            }
-        } else {
-            try (FileChannel channel = FileChannel.open(fileOrFolder, StandardOpenOption.WRITE)) {
-                channel.force(true);
-            }
+    private static void toDisk(Path file) throws IOException {
+        try (RandomAccessFile written = new RandomAccessFile(file.toFile(), "rw")) {
+            written.getFD().sync();
         }
     }
 
