@@ -14,6 +14,9 @@ import tideover.engine.load.UsualLoads;
 public final class LoadTemplates {
     private static final String MAINS = "120 V AC 60 Hz, NEMA 5-15";
 
+    /** What joining a hard-wired load to a rig may cost: a guess to be mended; common practice, no source. */
+    public static final String JOINING = "350 USD";
+
     private LoadTemplates() {}
 
     /** Use, where it is not always on; common practice, no source. */
@@ -35,17 +38,25 @@ public final class LoadTemplates {
     private static final String NOW_AND_THEN = "need: {hours: 2 h, between: 07:00, and: 21:00}";
 
     private static final List<Template> COLD = List.of(
-            new Template("chest-freezer", "Chest freezer", false, cold("chest freezer", "200 L", "{full: 60 %}")),
-            new Template("upright-freezer", "Upright freezer", false, cold("upright freezer", "200 L", "{full: 60 %}")),
+            new Template(
+                    "chest-freezer", "Chest freezer", false, false, cold("chest freezer", "200 L", "{full: 60 %}")),
+            new Template(
+                    "upright-freezer",
+                    "Upright freezer",
+                    false,
+                    false,
+                    cold("upright freezer", "200 L", "{full: 60 %}")),
             new Template(
                     "refrigerator",
                     "Refrigerator with freezer part",
+                    false,
                     false,
                     cold("refrigerator", "400 L", "{full: 40 %}") + "freezer part: 90 L\n"),
             new Template(
                     "medicine-fridge",
                     "Medicine fridge",
                     true,
+                    false,
                     cold("medicine fridge", "40 L", "{medicine: 2 kg}")
                             + "need: {between: 2 degC, and: 8 degC}\n"
                             + "medical: {can be without: 0 s}\n"));
@@ -53,10 +64,11 @@ public final class LoadTemplates {
     /**
      * One load to choose.
      *
-     * @param medical whether somebody's health may hang on it
-     * @param yaml    the block, but for its name
+     * @param medical   whether somebody's health may hang on it
+     * @param hardWired whether it hangs on the wires of the house, so that joining it costs something
+     * @param yaml      the block, but for its name
      */
-    public record Template(String id, String name, boolean medical, String yaml) {
+    public record Template(String id, String name, boolean medical, boolean hardWired, String yaml) {
         /** The block under a name that the plan does not have yet. */
         public String block(Predicate<String> taken) {
             String free = name;
@@ -73,7 +85,11 @@ public final class LoadTemplates {
             String name =
                     Character.toUpperCase(usual.word().charAt(0)) + usual.word().substring(1);
             all.add(new Template(
-                    usual.word().replaceAll("[^a-z0-9]+", "-"), name.replace(",", ""), usual.medical(), block(usual)));
+                    usual.word().replaceAll("[^a-z0-9]+", "-"),
+                    name.replace(",", ""),
+                    usual.medical(),
+                    usual.hardWired(),
+                    block(usual)));
         }
         return all;
     }

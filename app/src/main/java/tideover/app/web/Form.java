@@ -108,6 +108,10 @@ public final class Form {
 
     private static final List<Key> MONEY = List.of(new Key("at most", "900 USD"), new Key("tax", "8.5 %"));
 
+    private static final List<Key> MONEY_OTHERWISE = List.of(
+            new Key("hard-wired loads", "350 USD"),
+            new Key("small parts", "{ready box: 0 USD, enclosure: 35 USD, separate parts: 90 USD}"));
+
     private static final List<Key> LOOK_AT = List.of(
             new Key("most panels", "4"),
             new Key("most batteries", "4"),
@@ -184,7 +188,7 @@ public final class Form {
 
     /** What a line holds when it is added: the example, to be typed over. */
     static String example(String key) {
-        for (List<Key> keys : List.of(OF_SOME_LOADS, PLACE_OTHERWISE, OUTAGE_OTHERWISE)) {
+        for (List<Key> keys : List.of(OF_SOME_LOADS, PLACE_OTHERWISE, OUTAGE_OTHERWISE, MONEY_OTHERWISE)) {
             for (Key one : keys) {
                 if (one.words().equals(key)) {
                     return one.hint().isEmpty() ? one.choices().get(0) : one.hint();
@@ -230,7 +234,7 @@ public final class Form {
                 : block("place", PLACE, PLACE_OTHERWISE);
         Block outage = block("outage", OUTAGE, OUTAGE_OTHERWISE);
         Block panels = joined(block("", STORE, List.of()), block("panels", PANELS, List.of()));
-        Block money = joined(block("money", MONEY, List.of()), block("look at", LOOK_AT, List.of()));
+        Block money = joined(block("money", MONEY, MONEY_OTHERWISE), block("look at", LOOK_AT, List.of()));
         Block wiring = block("wiring", WIRING, List.of());
         List<String> elsewhere = problems.stream()
                 .filter(problem -> !shown.contains(problem))

@@ -44,6 +44,8 @@ final class Sheets {
     private static final int MOST_STATIONS = 12;
     private static final int MOST_PAGES = 6;
 
+    private static final String JOINING = "money.hard-wired loads";
+
     private static final String FIGURES = """
             {latitude: 45 deg N, longitude: 0 deg W, height: 0 m, peak sun hours: [1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1], \
             mean temperature: [10, 10, 10, 10, 10, 10, 10, 10, 10, 10, 10, 10 degC], source: to be typed}""";
