@@ -10,30 +10,28 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import tideover.app.store.Store;
 
-/** {@code tideover backup}: all plans of the pages in one file. */
+/** {@code tideover backup}: a copy of all plans. */
 @Command(
         name = "backup",
         mixinStandardHelpOptions = true,
-        description = "Copies all plans of the pages into one new file. Where the pages are open, take the copy there.")
+        description = "Copies all plans of the pages, with their files, into one file; the pages may go on meanwhile.")
 final class BackupCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    @Parameters(paramLabel = "FILE", description = "File to write.")
-    private Path to = Path.of("");
+    @Parameters(paramLabel = "COPY", description = "The file to write; one that is there is left alone.")
+    private Path copy = Path.of("");
 
-    @Option(names = "--over", description = "Replace the file if it is there already.")
-    private boolean over;
+    @Option(names = "--replace", description = "Put the copy in the place of a file that is there.")
+    private boolean replace;
 
     @Mixin
-    private StoreFile file = new StoreFile();
+    private StoreChoice store = new StoreChoice();
 
     @Override
     public Integer call() {
-        try (Store store = Store.open(file.path())) {
-            store.backup(to, over);
-        }
-        spec.commandLine().getOut().println("Copied to " + to + ".");
+        Store.backup(store.file(), copy, replace);
+        spec.commandLine().getOut().println("All plans of " + store.file() + " were copied into " + copy + ".");
         return Failures.DONE;
     }
 }

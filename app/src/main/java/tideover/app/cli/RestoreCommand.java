@@ -1,5 +1,6 @@
 package tideover.app.cli;
 
+import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -9,28 +10,29 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import tideover.app.store.Store;
 
-/** {@code tideover restore}: the plans of a copy in the place of those that are kept. */
+/** {@code tideover restore}: a copy of all plans becomes what the pages show. */
 @Command(
         name = "restore",
         mixinStandardHelpOptions = true,
-        description = "Puts the plans of a copy in the place of all that are kept; those are kept in a file beside.")
+        description =
+                "Puts a copy that 'tideover backup' wrote in the place of all plans of the pages. What was there is kept"
+                        + " beside it. End the pages first.")
 final class RestoreCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    @Parameters(paramLabel = "FILE", description = "A file that \"backup\" or the pages wrote.")
-    private Path from = Path.of("");
+    @Parameters(paramLabel = "COPY", description = "The copy; it stays as it is.")
+    private Path copy = Path.of("");
 
     @Mixin
-    private StoreFile file = new StoreFile();
+    private StoreChoice store = new StoreChoice();
 
     @Override
     public Integer call() {
-        Path replaced;
-        try (Store store = Store.open(file.path())) {
-            replaced = store.putBack(from);
-        }
-        spec.commandLine().getOut().println("Put back. What was kept before is in " + replaced + ".");
+        PrintWriter out = spec.commandLine().getOut();
+        var before = Store.putBack(copy, store.file());
+        out.println("The plans of " + copy + " are now in " + store.file() + ".");
+        before.ifPresent(kept -> out.println("What was there before is kept in " + kept + "."));
         return Failures.DONE;
     }
 }

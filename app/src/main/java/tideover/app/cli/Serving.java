@@ -2,6 +2,7 @@ package tideover.app.cli;
 
 import io.javalin.util.JavalinBindException;
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import java.util.function.Consumer;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -24,7 +25,7 @@ final class Serving {
     private int port;
 
     @Mixin
-    private StoreFile file = new StoreFile();
+    private StoreChoice plans = new StoreChoice();
 
     /** @param meanwhile is done once the address has been printed */
     void serve(Options options, Consumer<PageServer> meanwhile) throws InterruptedException {
@@ -32,12 +33,13 @@ final class Serving {
             throw new ParameterException(
                     spec.commandLine(), "Option --port takes 0 to " + HIGHEST_PORT + "; found " + port + ".");
         }
+        Path file = plans.file();
         PrintWriter out = spec.commandLine().getOut();
-        try (Store store = Store.open(file.path());
+        try (Store store = Store.open(file);
                 PageServer pages = PageServer.start(store, options, port)) {
             out.println("The pages: " + pages.address());
-            out.println("Open that in a browser on this machine; it is served to no other. Plans are kept in "
-                    + file.path() + ".");
+            out.println("Open that in a browser on this machine; it is served to no other. Plans are kept in " + file
+                    + ".");
             out.println("Stop with Ctrl-C.");
             out.flush();
             meanwhile.accept(pages);

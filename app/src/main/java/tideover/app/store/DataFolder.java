@@ -24,14 +24,19 @@ public final class DataFolder {
             return Path.of(own, FILE);
         }
         String name = system.toLowerCase(Locale.ROOT);
-        if (name.contains("win")) {
+        if (name.startsWith("windows")) {
             String local = environment.getOrDefault("LOCALAPPDATA", "");
-            return local.isBlank() ? Path.of(home, "Tideover", FILE) : Path.of(local, "Tideover", FILE);
+            return local.isBlank()
+                    ? Path.of(home, "AppData", "Local", "Tideover", FILE)
+                    : Path.of(local, "Tideover", FILE);
         }
-        if (name.contains("mac")) {
+        if (name.startsWith("mac") || name.startsWith("darwin")) {
             return Path.of(home, "Library", "Application Support", "Tideover", FILE);
         }
         String data = environment.getOrDefault("XDG_DATA_HOME", "");
-        return data.isBlank() ? Path.of(home, ".local", "share", "tideover", FILE) : Path.of(data, "tideover", FILE);
+        // The specification has a relative path ignored.
+        return Path.of(data).isAbsolute()
+                ? Path.of(data, "tideover", FILE)
+                : Path.of(home, ".local", "share", "tideover", FILE);
     }
 }

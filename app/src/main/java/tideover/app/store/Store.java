@@ -6,7 +6,6 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Clock;
@@ -18,13 +17,11 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
-import org.jspecify.annotations.Nullable;
 import org.sqlite.SQLiteConfig;
-import org.sqlite.SQLiteErrorCode;
-import org.sqlite.SQLiteException;
 
 /**
  * All plans, their files and the reader's choices in one SQLite file. One connection is held open, which writes and reads; for
@@ -35,7 +32,10 @@ public final class Store implements AutoCloseable {
     public static final long MOST_BYTES_TOGETHER = 64_000_000;
 
     /** "TIDE": tells our files from any other SQLite file. */
-    private static final int APPLICATION_ID = 0x54494445;
+    static final int APPLICATION_ID = 0x54494445;
+
+    /** Bytes of a page of the smallest kind (SQLite's file format, section 1.3). */
+    private static final int SMALLEST_DATABASE = 512;
 
     private static final int NEWEST_VERSION = 1;
     /** Those that others refer to first. */
@@ -49,12 +49,14 @@ public final class Store implements AutoCloseable {
 
     private final Path file;
     private final Clock clock;
+    private final List<String> scripts;
     private final Handle handle;
     private final Guarded guarded;
 
-    private Store(Path file, Clock clock, Handle handle, Guarded guarded) {
+    private Store(Path file, Clock clock, List<String> scripts, Handle handle, Guarded guarded) {
         this.file = file;
         this.clock = clock;
+        this.scripts = scripts;
         this.handle = handle;
         this.guarded = guarded;
     }
@@ -65,14 +67,19 @@ public final class Store implements AutoCloseable {
     }
 
     static Store open(Path file, Clock clock) {
+        return open(file, clock, scripts());
+    }
+
+    /** @param scripts by which a file is made and brought up, one for each version from 1 on */
+    static Store open(Path file, Clock clock, List<String> scripts) {
         Path whole = file.toAbsolutePath();
         makeFolder(whole);
         Guarded guarded = Guarded.take(whole);
         try {
-            inspect(whole);
+            refuseRuins(whole);
             Handle handle = Jdbi.create(() -> connect(whole)).open();
             try {
-                Store store = new Store(whole, clock, handle, guarded);
+                Store store = new Store(whole, clock, scripts, handle, guarded);
                 store.prepare();
                 return store;
             } catch (RuntimeException e) {
@@ -81,11 +88,31 @@ public final class Store implements AutoCloseable {
             }
         } catch (RuntimeException e) {
             guarded.close();
-            throw told(e, whole);
+            throw Troubles.told(e, whole);
         }
     }
 
-    private static void makeFolder(Path file) {
+    /**
+     * What the database itself would take for nothing and write over: a file of one byte, and an empty or missing file whose log is
+     * there, which it throws away.
+     */
+    private static void refuseRuins(Path file) {
+        Path log = file.resolveSibling(file.getFileName() + "-wal");
+        try {
+            long bytes = Files.exists(file) ? Files.size(file) : 0;
+            if (bytes > 0 && bytes < SMALLEST_DATABASE) {
+                throw Troubles.unreadable(file, null);
+            }
+            if (bytes == 0 && Files.exists(log) && Files.size(log) > 0) {
+                throw new StoreProblem("The file " + file + " is gone or empty, but its log " + log
+                        + " is there; nothing was changed. Put both back, or move the log away.");
+            }
+        } catch (IOException e) {
+            throw new StoreProblem("The file " + file + " cannot be read: " + Troubles.reason(e) + ".", e);
+        }
+    }
+
+    static void makeFolder(Path file) {
         Path folder = file.getParent();
         try {
             if (folder != null) {
@@ -93,63 +120,80 @@ public final class Store implements AutoCloseable {
             }
         } catch (IOException e) {
             throw new StoreProblem(
-                    "The folder " + folder + " for your plans cannot be made: " + e.getMessage() + ".", e);
+                    "The folder " + folder + " for your plans cannot be made: " + Troubles.reason(e) + ".", e);
         }
     }
 
     private static Connection connect(Path file) throws SQLException {
         SQLiteConfig config = new SQLiteConfig();
-        config.setJournalMode(SQLiteConfig.JournalMode.WAL);
         config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
         config.enforceForeignKeys(true);
         config.setBusyTimeout(3000);
-        config.setTransactionMode(SQLiteConfig.TransactionMode.IMMEDIATE);
         return config.createConnection("jdbc:sqlite:" + file);
     }
 
-    /** Tells whose file it is, without so much as touching it. */
-    private static void inspect(Path file) {
-        try {
-            if (!Files.exists(file) || Files.size(file) == 0) {
-                return;
-            }
-        } catch (IOException e) {
-            throw new StoreProblem("The file " + file + " cannot be read: " + e.getMessage() + ".", e);
-        }
-        SQLiteConfig config = new SQLiteConfig();
-        config.setReadOnly(true);
-        try (Handle handle = Jdbi.create(() -> config.createConnection("jdbc:sqlite:" + file))
-                .open()) {
-            int tables = handle.createQuery("select count(*) from sqlite_master")
-                    .mapTo(Integer.class)
-                    .one();
-            if (tables > 0 && pragma(handle, "application_id") != APPLICATION_ID) {
-                throw new StoreProblem("The file " + file + " is a database of some other program; it was left alone.");
-            }
-            if (pragma(handle, "user_version") > NEWEST_VERSION) {
-                throw new StoreProblem(
-                        "The file " + file + " was written by a newer Tideover. Use that one; nothing was changed.");
-            }
-        }
-    }
-
-    /** Brings the file up to the newest form. */
+    /** Tells whose file it is, and then brings it up to the newest form; nothing is written to a file that is not ours. */
     private void prepare() {
         int version = pragma(handle, "user_version");
-        if (version > 0 && version < NEWEST_VERSION) {
-            backup(file.resolveSibling(file.getFileName() + ".before-" + NEWEST_VERSION), true);
+        int owner = pragma(handle, "application_id");
+        boolean empty = pragma(handle, "schema_version") == 0;
+        if (!empty && owner != APPLICATION_ID) {
+            throw new StoreProblem("The file " + file + " is a database of some other program; it was left alone.");
         }
-        for (int next = version + 1; next <= NEWEST_VERSION; next++) {
-            String script = script(next);
-            int number = next;
-            change(in -> {
-                in.createScript(script).execute();
-                in.execute("pragma application_id = " + APPLICATION_ID);
-                return in.execute("pragma user_version = " + number);
-            });
+        if (version > scripts.size()) {
+            throw Troubles.newer(file);
+        }
+        bringUp(version);
+        // Only now: it is written into the file. A new one so has its owner in it from the first instant.
+        String mode = handle.createQuery("pragma journal_mode = wal")
+                .mapTo(String.class)
+                .one();
+        if (!mode.equals("wal")) {
+            throw new StoreProblem("The disk of " + file
+                    + " cannot keep plans safely; name a file on a disk of this machine with --store.");
         }
         String old = LocalDateTime.now(clock).minusDays(DAYS_KEPT).format(WHEN);
         change(in -> in.execute("delete from plan where deleted is not null and deleted < ?", old));
+    }
+
+    private void bringUp(int version) {
+        if (version == scripts.size()) {
+            return;
+        }
+        Path before = Copies.named(file, "-before-" + scripts.size());
+        boolean kept = version > 0;
+        if (kept) {
+            before = Files.exists(before) ? Copies.free(before, "-") : before;
+            Copies.write(handle, file, before, false, scripts.size());
+        }
+        try {
+            change(in -> {
+                for (String script : scripts.subList(version, scripts.size())) {
+                    in.createScript(script).execute();
+                }
+                in.execute("pragma application_id = " + APPLICATION_ID);
+                return in.execute("pragma user_version = " + scripts.size());
+            });
+        } catch (RuntimeException e) {
+            if (kept) {
+                forget(before);
+            }
+            throw e;
+        }
+    }
+
+    /** The file is as it was, so its copy is of no use. */
+    private static void forget(Path copy) {
+        try {
+            Files.deleteIfExists(copy);
+        } catch (IOException e) {
+            // Then it is there for nothing.
+            return;
+        }
+    }
+
+    static List<String> scripts() {
+        return IntStream.rangeClosed(1, NEWEST_VERSION).mapToObj(Store::script).toList();
     }
 
     private static String script(int version) {
@@ -163,7 +207,12 @@ public final class Store implements AutoCloseable {
         }
     }
 
-    private static int pragma(Handle handle, String name) {
+    /** For tests that look behind. */
+    Handle handle() {
+        return handle;
+    }
+
+    static int pragma(Handle handle, String name) {
         return handle.createQuery("pragma " + name).mapTo(Integer.class).one();
     }
 
@@ -276,7 +325,7 @@ public final class Store implements AutoCloseable {
         return revision(in, id);
     }
 
-    /** Back to the text before the last change; false where there is none. */
+    /** Back to the text before the last change of the text; files stay as they are. False where there is none. */
     public boolean undo(long id) {
         return change(in -> {
             revision(in, id);
@@ -307,6 +356,9 @@ public final class Store implements AutoCloseable {
             if (together > MOST_BYTES_TOGETHER) {
                 throw tooLarge();
             }
+            if (one("select count(*) from plan_file where plan = ?", id) > MOST_FILES) {
+                throw tooMany();
+            }
             return in.execute("update plan set revision = revision + 1, changed = ? where id = ?", now(), id);
         });
     }
@@ -321,7 +373,7 @@ public final class Store implements AutoCloseable {
 
     private static void checkFiles(Map<String, byte[]> files) {
         if (files.size() > MOST_FILES) {
-            throw new StoreProblem("A plan keeps at most " + MOST_FILES + " files.");
+            throw tooMany();
         }
         if (files.values().stream().mapToLong(bytes -> bytes.length).sum() > MOST_BYTES_TOGETHER) {
             throw tooLarge();
@@ -332,13 +384,17 @@ public final class Store implements AutoCloseable {
         }
     }
 
+    private static StoreProblem tooMany() {
+        return new StoreProblem("A plan keeps at most " + MOST_FILES + " files.");
+    }
+
     private static StoreProblem tooLarge() {
         return new StoreProblem(
                 "The files of one plan hold at most " + MOST_BYTES_TOGETHER / 1_000_000 + " MB together.");
     }
 
     /** A plan with the same files under another name. */
-    public long copy(long id, String name, String text) {
+    public synchronized long copy(long id, String name, String text) {
         Map<String, byte[]> files = plan(id).orElseThrow(
                         () -> new StoreProblem("There is no such plan; perhaps it was deleted meanwhile."))
                 .files();
@@ -366,89 +422,47 @@ public final class Store implements AutoCloseable {
      * @param over whether an older file of that name may be replaced
      */
     public synchronized void backup(Path to, boolean over) {
-        Path whole = to.toAbsolutePath();
-        if (!over && Files.exists(whole)) {
-            throw new StoreProblem("There is a file " + whole + " already; it was left alone.");
-        }
-        Path half = whole.resolveSibling(whole.getFileName() + ".part");
-        try {
-            Files.deleteIfExists(half);
-            handle.execute("vacuum into ?", half.toString());
-            check(half);
-            Files.move(half, whole, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
-        } catch (IOException e) {
-            throw new StoreProblem("The copy " + whole + " cannot be written: " + e.getMessage() + ".", e);
-        } catch (RuntimeException e) {
-            throw told(e, whole);
-        }
+        Copies.write(handle, file, to, over, scripts.size());
+    }
+
+    /** The same for a file of plans that this process does not have open; another may go on working in it. */
+    public static void backup(Path file, Path to, boolean over) {
+        Copies.write(file, to, over, scripts().size());
     }
 
     /**
-     * Puts everything of a copy in the place of everything here, in one transaction; what was here is kept in a file beside this one,
-     * whose name is returned. Who has the copy open, or what it is called, makes no difference.
+     * Puts a copy in the place of a file of plans that nobody has open, a damaged one too.
+     *
+     * @return where the file lies now that was there before; empty where none was
      */
-    public synchronized Path putBack(Path from) {
-        check(from);
-        Path kept = file.resolveSibling(file.getFileName() + ".replaced-1");
-        for (int number = 2; Files.exists(kept); number++) {
-            kept = file.resolveSibling(file.getFileName() + ".replaced-" + number);
-        }
+    public static Optional<Path> putBack(Path copy, Path file) {
+        return Copies.putBack(copy, file, scripts().size());
+    }
+
+    /**
+     * Puts everything of a copy in the place of everything here, while this store is open, in one transaction.
+     *
+     * @return the file in which what was here before is kept
+     */
+    public synchronized Path takeOver(Path copy) {
+        Copies.check(copy, scripts().size());
+        Path kept = Copies.free(file, "-replaced-");
         backup(kept, false);
         try {
-            handle.execute("attach ? as other", from.toAbsolutePath().toString());
+            handle.execute("attach ? as other", copy.toAbsolutePath().toString());
             try {
                 change(in -> {
-                    for (String table : TABLES) {
-                        in.execute("delete from main." + table);
-                    }
-                    int rows = 0;
-                    for (String table : TABLES) {
-                        rows += in.execute("insert into main." + table + " select * from other." + table);
-                    }
-                    return rows;
+                    TABLES.forEach(table -> in.execute("delete from main." + table));
+                    TABLES.forEach(table -> in.execute("insert into main." + table + " select * from other." + table));
+                    return TABLES.size();
                 });
             } finally {
                 handle.execute("detach other");
             }
         } catch (JdbiException e) {
-            throw told(e, file);
+            throw Troubles.told(e, file);
         }
         return kept;
-    }
-
-    /** Refuses what is not a sound file of ours. */
-    private static void check(Path copy) {
-        if (!Files.isRegularFile(copy)) {
-            throw new StoreProblem("There is no file " + copy + ".");
-        }
-        SQLiteConfig config = new SQLiteConfig();
-        config.setReadOnly(true);
-        try (Handle handle = Jdbi.create(() -> config.createConnection("jdbc:sqlite:" + copy.toAbsolutePath()))
-                .open()) {
-            String sound = handle.createQuery("pragma integrity_check(1)")
-                    .mapTo(String.class)
-                    .one();
-            if (!sound.equals("ok") || pragma(handle, "application_id") != APPLICATION_ID) {
-                throw new StoreProblem(
-                        "The file " + copy + " is no sound copy of Tideover's plans; nothing was changed.");
-            }
-            if (pragma(handle, "user_version") > NEWEST_VERSION) {
-                throw new StoreProblem("The file " + copy + " was written by a newer Tideover; nothing was changed.");
-            }
-        } catch (JdbiException e) {
-            throw new StoreProblem(
-                    "The file " + copy + " is no sound copy of Tideover's plans; nothing was changed.", e);
-        }
-    }
-
-    /** So large the file may become, in its pages: for tests of a full disk. */
-    void limitPages(int most) {
-        handle.execute("pragma max_page_count = " + most);
-    }
-
-    /** Refuses every change: for tests of a disk that may only be read. */
-    void readOnly(boolean only) {
-        handle.execute("pragma query_only = " + (only ? 1 : 0));
     }
 
     // --- one at a time, and in words
@@ -457,71 +471,39 @@ public final class Store implements AutoCloseable {
         try {
             return reading.apply(handle);
         } catch (JdbiException e) {
-            throw told(e, file);
+            throw Troubles.told(e, file);
         }
     }
 
-    /** One transaction, begun as one that writes, so that it cannot fail half way for another's sake. */
+    /**
+     * One transaction, by its own words and not by the driver's switch for them: where another program holds the file the driver
+     * would go on believing in a transaction that never began.
+     */
     private synchronized <T> T change(Function<Handle, T> changing) {
+        boolean begun = false;
         try {
             handle.execute("begin immediate");
-            T found;
-            try {
-                found = changing.apply(handle);
-                handle.execute("commit");
-            } catch (RuntimeException e) {
-                rollBack();
-                throw e;
-            }
-            return found;
+            begun = true;
+            T done = changing.apply(handle);
+            handle.execute("commit");
+            begun = false;
+            return done;
         } catch (JdbiException e) {
-            throw told(e, file);
+            throw Troubles.told(e, file);
+        } finally {
+            if (begun) {
+                takeBack();
+            }
         }
     }
 
-    private void rollBack() {
+    private void takeBack() {
         try {
             handle.execute("rollback");
         } catch (JdbiException e) {
-            // A full disk has rolled back by itself.
+            // On a full disk the database has taken it back itself.
+            return;
         }
-    }
-
-    /** A database's fault as a sentence for people; anything else as it is. */
-    private static RuntimeException told(RuntimeException e, Path file) {
-        SQLiteErrorCode code = code(e);
-        if (code == null) {
-            return e;
-        }
-        String name = code.name();
-        String words;
-        if (name.startsWith("SQLITE_FULL")) {
-            words = "The disk is full: this change was not kept, all earlier ones were. Make room and type it again.";
-        } else if (name.startsWith("SQLITE_READONLY")
-                || name.startsWith("SQLITE_CANTOPEN")
-                || name.startsWith("SQLITE_PERM")) {
-            words = "The file " + file + " may not be written to here; nothing was changed.";
-        } else if (name.startsWith("SQLITE_BUSY") || name.startsWith("SQLITE_LOCKED")) {
-            words = "The file " + file
-                    + " is held by another program; nothing was changed. Close that one and try again.";
-        } else if (name.startsWith("SQLITE_NOTADB") || name.startsWith("SQLITE_CORRUPT")) {
-            words = "The file " + file
-                    + " cannot be read as plans of Tideover. It was left as it is: put back a copy, or move it away.";
-        } else if (name.startsWith("SQLITE_IOERR")) {
-            words = "The disk failed under " + file + ": this change was not kept.";
-        } else {
-            return e;
-        }
-        return new StoreProblem(words, e);
-    }
-
-    private static @Nullable SQLiteErrorCode code(Throwable e) {
-        for (Throwable at = e; at != null; at = at.getCause()) {
-            if (at instanceof SQLiteException sqlite) {
-                return sqlite.getResultCode();
-            }
-        }
-        return null;
     }
 
     @Override

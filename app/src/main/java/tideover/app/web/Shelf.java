@@ -232,7 +232,7 @@ public final class Shelf {
         Path copy = Files.createTempFile("tideover", ".db");
         try {
             Files.write(copy, bytes);
-            store.putBack(copy);
+            store.takeOver(copy);
         } catch (StoreProblem e) {
             throw new BadRequestResponse("That file is no sound copy of Tideover's plans; nothing was changed.");
         } finally {

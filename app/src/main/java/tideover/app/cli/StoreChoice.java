@@ -4,8 +4,8 @@ import java.nio.file.Path;
 import picocli.CommandLine.Option;
 import tideover.app.store.DataFolder;
 
-/** Where the pages keep plans; what every command that touches them takes. */
-final class StoreFile {
+/** Which file of plans. */
+final class StoreChoice {
     @Option(
             names = "--store",
             paramLabel = "FILE",
@@ -13,7 +13,7 @@ final class StoreFile {
     private Path file =
             DataFolder.file(System.getenv(), System.getProperty("os.name", ""), System.getProperty("user.home", "."));
 
-    Path path() {
+    Path file() {
         return file;
     }
 }
