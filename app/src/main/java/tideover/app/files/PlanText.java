@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.StringJoiner;
@@ -567,9 +568,10 @@ public final class PlanText {
     private static void appendTo(Object tree, List<Step> steps, Object item) {
         Object at = tree;
         for (Step step : steps) {
-            at = step.item() > 0
-                    ? ((List<Object>) at).get(step.item() - 1)
-                    : ((Map<String, Object>) at).get(step.key());
+            at = Objects.requireNonNull(
+                    step.item() > 0
+                            ? ((List<Object>) at).get(step.item() - 1)
+                            : ((Map<String, Object>) at).get(step.key()));
         }
         ((List<Object>) at).add(item);
     }

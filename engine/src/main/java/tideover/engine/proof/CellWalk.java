@@ -373,7 +373,8 @@ final class CellWalk implements Walk {
         }
         if (off && !dead && (rig.comesBack || gridOn)) {
             double volts = CellRig.at(rig.openV, firstWh * perFirstWh);
-            off = volts < rig.againV || firstWh <= climate.floorWh[hour];
+            // What roundings leave in an empty store does not bring it back.
+            off = volts < rig.againV || firstWh <= climate.floorWh[hour] + tinyWh;
         }
         if (off) {
             fail(killedBy == null ? Ending.EMPTY : killedBy, gridOn);
@@ -396,7 +397,7 @@ final class CellWalk implements Walk {
 
     /** When needs that follow the clock first went without in this step, where they do from now on; negative for never. */
     private double gap(boolean gridOn, double left) {
-        return gapFromHours < 0 && !gridOn && clockNeeds ? flows.stepHours - left : gapFromHours;
+        return gapFromHours < 0 && !gridOn && clockNeeds ? Math.max(0, flows.stepHours - left) : gapFromHours;
     }
 
     private void note(Ending why) {
@@ -475,7 +476,8 @@ final class CellWalk implements Walk {
             Ending broken = keeper.broken();
             if (broken != null) {
                 ending = broken;
-                gapFromHours = gapFromHours < 0 ? flows.stepHours - left : gapFromHours;
+                // At the step's very beginning roundings may put it before that, which would stand for never.
+                gapFromHours = gapFromHours < 0 ? Math.max(0, flows.stepHours - left) : gapFromHours;
                 return;
             }
         }
