@@ -21,7 +21,8 @@ class AccessibleTest {
     private static final LocatorAssertions.HasAttributeOptions SOON =
             new LocatorAssertions.HasAttributeOptions().setTimeout(90_000);
 
-    private static List<String> violations(Page page) {
+    /** One line for each rule that is broken, with where. */
+    static List<String> violations(Page page) {
         return new AxeBuilder(page)
                 .withTags(RULES).analyze().getViolations().stream()
                         .map(AccessibleTest::words)

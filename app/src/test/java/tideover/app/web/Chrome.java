@@ -25,7 +25,9 @@ final class Chrome {
             "--no-first-run",
             "--disable-background-networking",
             "--disable-component-update",
-            "--disable-sync");
+            "--disable-sync",
+            // Whatever it wants elsewhere, for a page or for itself, is not found.
+            "--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1");
 
     private static @Nullable Browser browser;
 
