@@ -8,7 +8,7 @@ import java.util.List;
  * @param planId  0 where the page belongs to no plan
  * @param here    which of the pages it is
  * @param address of the page, to come back to
- * @param token   for whatever changes something
+ * @param token   for whatever changes something; empty where nothing can be changed
  */
 public record Frame(String title, long planId, String here, String address, String token, String light) {
     /** Light or dark, or as the machine is set. */

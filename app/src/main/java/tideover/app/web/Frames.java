@@ -25,6 +25,11 @@ final class Frames {
         return new Frame(title.isEmpty() ? "Plan without a name" : title, planId, here, address, token, light());
     }
 
+    /** For troubles: asks nothing of the store, which may be the trouble, and gives the token to nobody who was refused. */
+    static Frame bare() {
+        return new Frame("That did not work", 0, "trouble", "/", "", Frame.LIGHTS.get(0));
+    }
+
     private String light() {
         return store.setting(LIGHT).filter(Frame.LIGHTS::contains).orElse(Frame.LIGHTS.get(0));
     }

@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.SecureRandom;
 import java.util.Base64;
+import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -25,6 +26,24 @@ final class Guard {
             "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:;"
                     + " connect-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
 
+    /** On every answer, whoever gives it. */
+    static final Map<String, String> HEADERS = Map.of(
+            "Content-Security-Policy",
+            CONTENT_POLICY,
+            "X-Content-Type-Options",
+            "nosniff",
+            "X-Frame-Options",
+            "DENY",
+            // With no referrer at all a form of our own would name no origin either.
+            "Referrer-Policy",
+            "same-origin",
+            "Cross-Origin-Opener-Policy",
+            "same-origin",
+            "Cross-Origin-Resource-Policy",
+            "same-origin",
+            "Cache-Control",
+            "no-store");
+
     private final String token;
 
     Guard() {
@@ -39,7 +58,7 @@ final class Guard {
 
     /** Before every request. */
     void check(Context request) {
-        headers(request);
+        HEADERS.forEach(request::header);
         Set<String> own = hosts(request.req().getLocalPort());
         String host = request.header("Host");
         if (host == null || !own.contains(host)) {
@@ -82,16 +101,5 @@ final class Guard {
 
     private static Set<String> hosts(int port) {
         return Set.of("127.0.0.1:" + port, "localhost:" + port);
-    }
-
-    private static void headers(Context request) {
-        request.header("Content-Security-Policy", CONTENT_POLICY);
-        request.header("X-Content-Type-Options", "nosniff");
-        request.header("X-Frame-Options", "DENY");
-        // With no referrer at all a form of our own would name no origin either.
-        request.header("Referrer-Policy", "same-origin");
-        request.header("Cross-Origin-Opener-Policy", "same-origin");
-        request.header("Cross-Origin-Resource-Policy", "same-origin");
-        request.header("Cache-Control", "no-store");
     }
 }

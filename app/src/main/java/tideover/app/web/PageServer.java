@@ -6,6 +6,7 @@ import io.javalin.config.SizeUnit;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import io.javalin.http.HttpStatus;
+import jakarta.servlet.ServletException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -13,10 +14,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import org.eclipse.jetty.http.HttpException;
+import org.eclipse.jetty.io.Content;
+import org.eclipse.jetty.server.Request;
+import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.server.ServerConnector;
+import org.eclipse.jetty.util.Callback;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import tideover.app.files.StationTable;
 import tideover.app.report.Templates;
+import tideover.app.store.StaleEdit;
 import tideover.app.store.Store;
 import tideover.app.store.StoreProblem;
 import tideover.app.store.StoredPlan;
@@ -24,6 +31,7 @@ import tideover.engine.answer.Answer;
 import tideover.engine.answer.Options;
 import tideover.engine.answer.Question;
 import tideover.engine.site.Stations;
+import tideover.engine.why.InputProblems;
 
 /** Serves the pages on the loopback address. Opens no connection of its own, ever. */
 public final class PageServer implements AutoCloseable {
@@ -80,7 +88,7 @@ public final class PageServer implements AutoCloseable {
             shelf.routes(config.routes);
             sheets.routes(config.routes);
             parts.routes(config.routes);
-            troubles(config, frames);
+            troubles(config);
         });
     }
 
@@ -133,7 +141,9 @@ public final class PageServer implements AutoCloseable {
             http.setIdleTimeout(IDLE_MS);
             http.setMinRequestDataRate(100);
         });
+        config.jetty.modifyServletContextHandler(context -> context.setErrorHandler(PageServer::unreadable));
         config.jetty.modifyServer(jetty -> {
+            jetty.setErrorHandler(PageServer::unreadable);
             for (org.eclipse.jetty.server.Connector one : jetty.getConnectors()) {
                 if (one instanceof ServerConnector connector) {
                     connector.setIdleTimeout(IDLE_MS);
@@ -159,26 +169,54 @@ public final class PageServer implements AutoCloseable {
         }
     }
 
-    private static void troubles(JavalinConfig config, Frames frames) {
+    private static void troubles(JavalinConfig config) {
         config.routes.exception(HttpResponseException.class, (e, request) -> {
             request.status(e.getStatus());
-            trouble(request, frames, String.valueOf(e.getMessage()));
+            trouble(request, String.valueOf(e.getMessage()));
+        });
+        config.routes.exception(InputProblems.class, (e, request) -> {
+            request.status(HttpStatus.BAD_REQUEST);
+            trouble(request, e.problems().get(0).sentence());
+        });
+        config.routes.exception(StaleEdit.class, (e, request) -> {
+            request.status(HttpStatus.CONFLICT);
+            trouble(request, "This plan was changed in another tab at the same moment. Try again.");
+        });
+        config.routes.exception(ServletException.class, (e, request) -> {
+            // A form in several parts that is none; the server's library wraps what it has against it.
+            request.status(e.getCause() instanceof HttpException told ? told.getCode() : 400);
+            trouble(request, "What was sent cannot be read, or is more than " + MOST_UPLOAD_MB + " MB.");
+        });
+        config.routes.exception(HttpException.RuntimeException.class, (e, request) -> {
+            request.status(e.getCode());
+            trouble(request, "It came too slowly or broke off; nothing was changed.");
         });
         config.routes.exception(StoreProblem.class, (e, request) -> {
             request.status(HttpStatus.INTERNAL_SERVER_ERROR);
-            trouble(request, frames, String.valueOf(e.getMessage()));
+            trouble(request, String.valueOf(e.getMessage()));
         });
         config.routes.exception(Exception.class, (e, request) -> {
             LOG.log(Level.SEVERE, "a page failed", e);
             request.status(HttpStatus.INTERNAL_SERVER_ERROR);
-            trouble(request, frames, "The program failed at this page. That is our fault; nothing was changed.");
+            trouble(request, "The program failed at this page. That is our fault; nothing was changed.");
         });
-        config.routes.error(HttpStatus.NOT_FOUND, request -> trouble(request, frames, "There is no such page."));
+        config.routes.error(HttpStatus.NOT_FOUND, request -> trouble(request, "There is no such page."));
     }
 
-    private static void trouble(Context request, Frames frames, String words) {
-        Frame frame = frames.of(request, "That did not work", 0, "trouble");
-        request.html(Templates.render("sheet/trouble.jte", Map.of("frame", frame, "words", words)));
+    private static void trouble(Context request, String words) {
+        request.html(troublePage(words));
+    }
+
+    private static String troublePage(String words) {
+        return Templates.render("sheet/trouble.jte", Map.of("frame", Frames.bare(), "words", words));
+    }
+
+    /** What never reaches a page: addresses and head lines that are none. The same calm words, under the same guards. */
+    private static boolean unreadable(Request request, Response response, Callback done) {
+        Guard.HEADERS.forEach(response.getHeaders()::put);
+        response.getHeaders().put("Content-Type", "text/html;charset=utf-8");
+        Content.Sink.write(response, true, troublePage("There is no such page, or the request cannot be read."), done);
+        return true;
     }
 
     @Override

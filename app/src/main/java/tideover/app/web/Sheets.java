@@ -42,6 +42,7 @@ final class Sheets {
     private static final int MOST_TRIES = 20;
 
     private static final int MOST_STATIONS = 12;
+    private static final int LONGEST_RIG = 400;
     private static final int MOST_PAGES = 6;
 
     private static final String JOINING = "money.hard-wired loads";
@@ -409,6 +410,9 @@ final class Sheets {
         long id = id(request);
         String path = typed(request, "path");
         String was = typed(request, "was");
+        if (!path.matches("loads\\[\\d{1,4}]")) {
+            throw new BadRequestResponse("There is no such load.");
+        }
         structural(
                 request,
                 id,
@@ -429,9 +433,9 @@ final class Sheets {
     }
 
     private void undo(Context request) {
-        long id = id(request);
+        long id = plan(request).id();
         store.undo(id);
-        StoredPlan plan = store.plan(id).orElseThrow(Sheets::noPlan);
+        StoredPlan plan = plan(request);
         ask(plan, "");
         request.redirect("/plans/" + id, HttpStatus.SEE_OTHER);
     }
@@ -465,7 +469,7 @@ final class Sheets {
         if (file == null || file.size() == 0) {
             throw new BadRequestResponse("No file came with that.");
         }
-        String name = Uploads.name(file.filename(), "weather.csv");
+        String name = weatherName(plan(request), Uploads.name(file.filename(), "weather.csv"));
         byte[] bytes;
         try (InputStream in = file.content()) {
             bytes = in.readAllBytes();
@@ -479,6 +483,13 @@ final class Sheets {
                         .with("place.hourly file", name));
         ask(plan, "");
         back(request, id, "place.hourly file");
+    }
+
+    /** A file of parts of the same name stays as it is. */
+    private static String weatherName(StoredPlan plan, String name) {
+        boolean free = !plan.files().containsKey(name)
+                || textOf(plan).get("place.hourly file").orElse("").equals(name);
+        return free ? name : Uploads.name("weather-" + name, "weather.csv");
     }
 
     // --- what comes in
@@ -512,7 +523,11 @@ final class Sheets {
 
     private static String chosen(Context request) {
         String rig = request.queryParam("rig");
-        return rig == null || rig.length() > 400 ? "" : rig;
+        return rig == null ? "" : bounded(rig);
+    }
+
+    private static String bounded(String rig) {
+        return rig.length() > LONGEST_RIG ? "" : rig;
     }
 
     /** The rig that the page around a partial request looks at. */
@@ -523,7 +538,11 @@ final class Sheets {
             return "";
         }
         String rig = page.substring(at + "?rig=".length()).replaceAll("[&#].*", "");
-        return java.net.URLDecoder.decode(rig, StandardCharsets.UTF_8);
+        try {
+            return bounded(java.net.URLDecoder.decode(rig, StandardCharsets.UTF_8));
+        } catch (IllegalArgumentException e) {
+            return "";
+        }
     }
 
     private static String typed(Context request, String name) {

@@ -19,15 +19,19 @@ final class Uploads {
     private static final int MOST_ENTRIES = 40;
     private static final int LONGEST_NAME = 80;
 
+    /** Of a name as zipped; longer ones the store would refuse. */
+    private static final String PART = "[A-Za-z0-9_][A-Za-z0-9._-]{0,79}";
+
     private Uploads() {}
 
     /** A plain file name out of whatever a browser calls a file. */
     static String name(@Nullable String given, String otherwise) {
         String last =
                 given == null ? "" : given.substring(Math.max(given.lastIndexOf('/'), given.lastIndexOf('\\')) + 1);
-        String plain = last.replaceAll("[^A-Za-z0-9._-]+", "-").replaceAll("^[.-]+", "");
-        plain = plain.length() > LONGEST_NAME ? plain.substring(plain.length() - LONGEST_NAME) : plain;
-        return plain.isEmpty() ? otherwise : plain;
+        String whole = last.replaceAll("[^A-Za-z0-9._-]+", "-");
+        String end = whole.substring(Math.max(0, whole.length() - LONGEST_NAME));
+        String plain = end.replaceAll("^[.-]+", "");
+        return plain.isEmpty() || plain.equals(PlanReader.PLAN_FILE) ? otherwise : plain;
     }
 
     /** A plan with its files, as they lie in a folder. */
@@ -44,6 +48,8 @@ final class Uploads {
         try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(zip))) {
             for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
                 if (entry.isDirectory()) {
+                    // A folder with something packed into it would be unpacked without bound only to be passed over.
+                    bytes += read(in, Store.MOST_BYTES_TOGETHER - bytes).length;
                     continue;
                 }
                 if (files.size() >= MOST_ENTRIES) {
@@ -72,7 +78,7 @@ final class Uploads {
     }
 
     private static String pathIn(String name) {
-        if (!name.matches("[A-Za-z0-9_][A-Za-z0-9._-]*(/[A-Za-z0-9_][A-Za-z0-9._-]*)?")) {
+        if (!name.matches(PART + "(/" + PART + ")?")) {
             throw new IllegalArgumentException("It holds a file whose name this program does not take.");
         }
         return name;

@@ -124,7 +124,7 @@ class AccessibleTest {
             page.getByLabel("Which weather station is near?").fill("Nowhere at all");
             page.getByLabel("How long does the outage last?").fill("soon");
             press(page, "Make the sheet");
-            assertThat(page.getByRole(AriaRole.ALERT)).containsText("soon");
+            assertThat(page.getByRole(AriaRole.ALERT)).containsText("write it as 24 h");
             assertThat(page.getByLabel("What is it called?")).hasValue("Wrong at first");
             window.forgive();
             checkNarrow(page, "new-problems-phone");

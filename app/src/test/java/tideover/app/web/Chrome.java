@@ -53,8 +53,9 @@ final class Chrome {
         if (!Boolean.getBoolean("tideover.browser.needed")) {
             Assumptions.assumeTrue(there, "no Chromium, node or driver here: run app/src/test/browser/install");
         }
-        if (node == null || chromium == null) {
-            throw new IllegalStateException("browser tests need node and Chromium on the PATH");
+        if (node == null || chromium == null || !driver) {
+            throw new IllegalStateException(
+                    "browser tests need node and Chromium on the PATH and what app/src/test/browser/install fetches");
         }
         Playwright playwright = Playwright.create(new Playwright.CreateOptions()
                 .setEnv(Map.of("PLAYWRIGHT_NODEJS_PATH", node.toString(), "PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
