@@ -268,7 +268,9 @@ public final class Form {
         String runs = text.get(path + ".runs").orElse("");
         Key owes = runs.equals("at set hours") ? HOURS : NEED;
         List<Line> first = new ArrayList<>();
-        for (Key key : List.of(NAME, DRAWS, owes, FROM, SUPPLY)) {
+        // A usual load brings its own watts where none are typed.
+        Key draws = text.get(path + ".like").isPresent() ? new Key(DRAWS.words(), "usual") : DRAWS;
+        for (Key key : List.of(NAME, draws, owes, FROM, SUPPLY)) {
             first.add(line(path, key));
         }
         List<Line> rest = new ArrayList<>(List.of(line(path, RUNS), line(path, ESSENTIAL)));

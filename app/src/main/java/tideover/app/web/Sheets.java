@@ -357,10 +357,20 @@ final class Sheets {
         Map<String, Object> model = new LinkedHashMap<>();
         model.put("id", id);
         model.put("path", path);
+        model.put("where", inWords(textOf(store.plan(id).orElseThrow(Sheets::noPlan)), path));
         model.put("mine", now);
         model.put("theirs", held);
         model.put("token", frames.token());
         return model;
+    }
+
+    /** Such as "Router: draws" for the place of that load's watts. */
+    private static String inWords(PlanText text, String path) {
+        int end = path.indexOf("].");
+        if (path.startsWith("loads[") && end > 0) {
+            return text.get(path.substring(0, end + 1) + ".name").orElse("a load") + ": " + path.substring(end + 2);
+        }
+        return path.replace(".", ": ");
     }
 
     /** Of the rig that the last answer named, under the question as it is now. */

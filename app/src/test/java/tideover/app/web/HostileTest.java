@@ -5,15 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.OutputStream;
 import java.net.Socket;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.zip.GZIPOutputStream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
@@ -40,86 +36,32 @@ class HostileTest {
         served.close();
     }
 
-    /** What came back. */
-    private record Said(int status, String head, String body) {}
+    private Spoken spoken() {
+        return new Spoken(served);
+    }
 
     private String own() {
-        return "127.0.0.1:" + served.pages.port();
+        return spoken().own();
     }
 
-    private Said say(String method, String path, Map<String, String> headers, byte[] body) {
-        StringBuilder head = new StringBuilder(method + " " + path + " HTTP/1.1\r\nConnection: close\r\n");
-        Map<String, String> all = new LinkedHashMap<>();
-        all.put("Host", own());
-        all.put("Content-Length", String.valueOf(body.length));
-        all.putAll(headers);
-        all.forEach((name, value) -> {
-            if (!value.isEmpty()) {
-                head.append(name).append(": ").append(value).append("\r\n");
-            }
-        });
-        try (Socket socket = new Socket("127.0.0.1", served.pages.port())) {
-            socket.setSoTimeout(60_000);
-            OutputStream out = socket.getOutputStream();
-            try {
-                out.write((head + "\r\n").getBytes(StandardCharsets.ISO_8859_1));
-                out.write(body);
-                out.flush();
-            } catch (IOException e) {
-                // Cut off while still speaking; what was said back may be there all the same.
-            }
-            ByteArrayOutputStream all2 = new ByteArrayOutputStream();
-            try {
-                socket.getInputStream().transferTo(all2);
-            } catch (IOException e) {
-                // Reset after the answer.
-            }
-            String whole = all2.toString(StandardCharsets.UTF_8);
-            Matcher status = Pattern.compile("^HTTP/1\\.1 (\\d+)").matcher(whole);
-            int cut = whole.indexOf("\r\n\r\n");
-            return new Said(
-                    status.find() ? Integer.parseInt(status.group(1)) : 0,
-                    cut < 0 ? whole : whole.substring(0, cut),
-                    cut < 0 ? "" : whole.substring(cut + 4));
-        } catch (IOException e) {
-            return new Said(0, "", "");
-        }
+    private Spoken.Said say(String method, String path, Map<String, String> headers, byte[] body) {
+        return spoken().say(method, path, headers, body);
     }
 
-    private Said get(String path) {
-        return say("GET", path, Map.of(), new byte[0]);
+    private Spoken.Said get(String path) {
+        return spoken().get(path);
     }
 
     private String token() {
-        Matcher token = Pattern.compile("name=\"token\" value=\"([^\"]+)\"").matcher(get("/").body());
-        assertThat(token.find()).isTrue();
-        return token.group(1);
+        return spoken().token();
     }
 
-    private Said post(String path, Map<String, String> headers, String... namesAndValues) {
-        StringBuilder form = new StringBuilder();
-        for (int i = 0; i < namesAndValues.length; i += 2) {
-            form.append(i == 0 ? "" : "&")
-                    .append(namesAndValues[i])
-                    .append('=')
-                    .append(Addresses.of(namesAndValues[i + 1]));
-        }
-        Map<String, String> all = new LinkedHashMap<>(headers);
-        all.put("Content-Type", "application/x-www-form-urlencoded");
-        return say("POST", path, all, form.toString().getBytes(StandardCharsets.UTF_8));
+    private Spoken.Said post(String path, Map<String, String> headers, String... namesAndValues) {
+        return spoken().post(path, headers, namesAndValues);
     }
 
-    private Said upload(String path, String token, String name, byte[] bytes) {
-        String edge = "edge-of-this-form";
-        ByteArrayOutputStream body = new ByteArrayOutputStream();
-        body.writeBytes(
-                ("--" + edge + "\r\nContent-Disposition: form-data; name=\"token\"\r\n\r\n" + token + "\r\n--" + edge
-                                + "\r\nContent-Disposition: form-data; name=\"file\"; filename=\"" + name
-                                + "\"\r\nContent-Type: application/octet-stream\r\n\r\n")
-                        .getBytes(StandardCharsets.UTF_8));
-        body.writeBytes(bytes);
-        body.writeBytes(("\r\n--" + edge + "--\r\n").getBytes(StandardCharsets.UTF_8));
-        return say("POST", path, Map.of("Content-Type", "multipart/form-data; boundary=" + edge), body.toByteArray());
+    private Spoken.Said upload(String path, String token, String name, byte[] bytes) {
+        return spoken().upload(path, token, name, bytes);
     }
 
     private long revision() {
@@ -138,7 +80,7 @@ class HostileTest {
                 "127.0.0.1.evil.example:PORT"
             })
     void foreignHostIsRefused(String host) {
-        Said said =
+        Spoken.Said said =
                 say("GET", "/", Map.of("Host", host.replace("PORT", String.valueOf(served.pages.port()))), new byte[0]);
         assertThat(said.status()).isEqualTo(403);
         assertThat(said.body()).doesNotContain("Net-loft").doesNotContain("name=\"token\"");
@@ -150,7 +92,7 @@ class HostileTest {
             })
     void foreignOriginIsRefused(String origin) {
         Map<String, String> headers = Map.of("Origin", origin.replace("PORT", String.valueOf(served.pages.port())));
-        Said said =
+        Spoken.Said said =
                 post("/plans/1/edit", headers, "token", token(), "path", "outage.lasts", "was", "72 h", "now", "24 h");
         assertThat(said.status()).isEqualTo(403);
         assertThat(revision()).isEqualTo(1);
@@ -158,7 +100,7 @@ class HostileTest {
 
     @Test
     void otherSitesFormIsRefused() {
-        Said said = post(
+        Spoken.Said said = post(
                 "/plans/1/edit",
                 Map.of("Sec-Fetch-Site", "cross-site"),
                 "token",
@@ -197,7 +139,7 @@ class HostileTest {
             })
     void nothingChangesWithoutTheToken(String path) {
         for (String token : new String[] {"", "guessed", "A".repeat(43)}) {
-            Said said = post(
+            Spoken.Said said = post(
                     path,
                     Map.of("Origin", "http://" + own()),
                     "token",
@@ -246,7 +188,7 @@ class HostileTest {
                 "//evil.example/"
             })
     void addressesLeadNowhereElse(String path) {
-        Said said = get(path);
+        Spoken.Said said = get(path);
         assertThat(said.status()).isBetween(400, 404);
         assertThat(said.body())
                 .doesNotContain("root:")
@@ -257,14 +199,7 @@ class HostileTest {
     @Test
     void everyAnswerCarriesItsGuards() {
         for (String path : List.of(
-                "/",
-                "/plans/1",
-                "/sheet.css",
-                "/htmx.js",
-                "/no-such",
-                "/plans/1/plan.yaml",
-                "/plans/1/plan.zip",
-                "/plans/%zz")) {
+                "/", "/plans/1", "/sheet.css", "/htmx.js", "/no-such", "/plans/1/plan.yaml", "/plans/1/plan.zip")) {
             String head = get(path).head();
             assertThat(head)
                     .as(path)
@@ -290,7 +225,7 @@ class HostileTest {
                             served.store.plan(1).orElseThrow().text())
                     .get(path)
                     .orElse("");
-            Said said = post(
+            Spoken.Said said = post(
                     "/plans/1/edit",
                     Map.of("HX-Request", "true"),
                     "token",
@@ -353,7 +288,7 @@ class HostileTest {
         assertThat(upload("/plans/1/parts", token, "p.csv", csv.getBytes(StandardCharsets.UTF_8))
                         .status())
                 .isEqualTo(303);
-        Said out = get("/plans/1/parts.csv");
+        Spoken.Said out = get("/plans/1/parts.csv");
         assertThat(out.status()).isEqualTo(200);
         assertThat(out.body()).contains("HYPERLINK").doesNotContainPattern("(?m)(^|,)\"?[=@+]");
     }
@@ -373,7 +308,7 @@ class HostileTest {
                 }
             }
         }
-        Said said = upload("/plans", token, "bomb.zip", zipped.toByteArray());
+        Spoken.Said said = upload("/plans", token, "bomb.zip", zipped.toByteArray());
         assertThat(said.status()).isEqualTo(400);
         assertThat(said.body()).contains("larger than a plan's files may be");
         for (String name :
@@ -418,7 +353,7 @@ class HostileTest {
                                 "x".repeat(3_000_000))
                         .status())
                 .isBetween(400, 413);
-        Said large = upload("/plans", token, "plan.yaml", new byte[70_000_000]);
+        Spoken.Said large = upload("/plans", token, "plan.yaml", new byte[70_000_000]);
         assertThat(large.status()).isIn(0, 400, 413, 500);
         assertThat(get("/?" + "x".repeat(100_000)).status()).isBetween(400, 431);
         assertThat(revision()).isEqualTo(1);
@@ -450,7 +385,7 @@ class HostileTest {
                 "__proto__",
                 "outage.\nlasts",
                 "[1]")) {
-            Said said = post(
+            Spoken.Said said = post(
                     "/plans/1/edit",
                     Map.of("HX-Request", "true"),
                     "token",
