@@ -3,6 +3,7 @@ package tideover.app.files;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -12,6 +13,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.snakeyaml.engine.v2.common.FlowStyle;
+import org.snakeyaml.engine.v2.common.ScalarStyle;
 import org.snakeyaml.engine.v2.exceptions.Mark;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
@@ -50,7 +52,7 @@ public final class PlanText {
     /** Throws {@code InputProblems} where the text is no plain YAML with keys. */
     public static PlanText of(String yaml) {
         Reading reading = new Reading();
-        String text = yaml.replace("\r\n", "\n").replace("\uFEFF", "");
+        String text = yaml.replace("\r\n", "\n").replace('\r', '\n').replace("\uFEFF", "");
         Node node = YamlFile.node(reading, FILE, text);
         reading.throwIfWrong();
         if (!(node instanceof MappingNode mapping)) {
@@ -138,10 +140,12 @@ public final class PlanText {
 
     private static String shown(Node node) {
         if (node instanceof ScalarNode scalar) {
-            return scalar.getValue().strip();
+            return scalar.getValue().strip().replaceAll("\\s*\n\\s*", " ");
         }
         if (node instanceof SequenceNode list
-                && list.getValue().stream().allMatch(item -> item instanceof ScalarNode)) {
+                && list.getValue().stream()
+                        .allMatch(item -> item instanceof ScalarNode one
+                                && !one.getValue().contains(","))) {
             StringJoiner joined = new StringJoiner(", ");
             list.getValue().forEach(item -> joined.add(shown(item)));
             return joined.toString();
@@ -188,15 +192,17 @@ public final class PlanText {
         List<Step> steps = steps(path);
         Step last = steps.get(steps.size() - 1);
         String typed = tidy(value);
-        String yaml = last.item() > 0 ? scalar(typed, false) : yaml(last.key(), typed);
+        refuseTwice(steps);
         Node held = find(steps);
+        boolean isList = last.item() == 0 && (LISTS.contains(last.key()) || held instanceof SequenceNode);
+        String yaml = last.item() > 0 ? scalar(typed, isInFlow(steps)) : yaml(typed, isList, isInFlow(steps));
         String changed = held == null ? inserted(steps, yaml) : replaced(steps, held, yaml);
         return checked(changed, steps, yaml);
     }
 
     private static String tidy(String value) {
-        String plain = value.replaceAll("\\s+", " ")
-                .replaceAll("\\p{Cntrl}|[\uFEFF\uFFFE\uFFFF]", "")
+        String plain = value.replaceAll("[\\s\u0085]+", " ")
+                .replaceAll("[\\p{Cntrl}\\x80-\\x9F\\p{Cs}\uFEFF\uFFFE\uFFFF]", "")
                 .strip();
         if (plain.length() > LONGEST_VALUE) {
             throw refused(plain.length() + " letters", "at most " + LONGEST_VALUE);
@@ -204,19 +210,49 @@ public final class PlanText {
         return plain;
     }
 
+    /** Whether commas and brackets part values where this place is. */
+    private boolean isInFlow(List<Step> steps) {
+        for (int depth = 0; depth < steps.size(); depth++) {
+            Node node = find(steps.subList(0, depth));
+            if (node != null && isFlow(node)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Of two keys with one name nobody can tell which one is meant. */
+    private void refuseTwice(List<Step> steps) {
+        for (int depth = 0; depth < steps.size(); depth++) {
+            String key = steps.get(depth).key();
+            if (find(steps.subList(0, depth)) instanceof MappingNode mapping
+                    && mapping.getValue().stream()
+                                    .filter(entry -> entry.getKeyNode() instanceof ScalarNode name
+                                            && name.getValue().equals(key))
+                                    .count()
+                            > 1) {
+                throw refused(
+                        "the key \"" + cut(key) + "\" twice in one block",
+                        "each key once; take one of the two out of the plan file, then bring it in again");
+            }
+        }
+    }
+
     /** How a typed value is written. */
-    private static String yaml(String key, String typed) {
+    private static String yaml(String typed, boolean isList, boolean inFlow) {
         if (typed.startsWith("{") || typed.startsWith("[")) {
             Reading reading = new Reading();
             Node node = YamlFile.node(reading, FILE, "value: " + typed + "\n");
             if (node instanceof MappingNode one
                     && one.getValue().size() == 1
                     && !(one.getValue().get(0).getValueNode() instanceof ScalarNode)) {
-                return flow(one.getValue().get(0).getValueNode());
+                String flow = flow(one.getValue().get(0).getValueNode());
+                boolean once = flow.equals(flowOf(tree(one.getValue().get(0).getValueNode())));
+                return once ? flow : scalar(typed, inFlow);
             }
-            return scalar(typed, false);
+            return scalar(typed, inFlow);
         }
-        if (LISTS.contains(key) && typed.contains(",")) {
+        if (isList && typed.contains(",")) {
             StringJoiner joined = new StringJoiner(", ", "[", "]").setEmptyValue("");
             for (String item : typed.split(",")) {
                 if (!item.isBlank()) {
@@ -224,9 +260,9 @@ public final class PlanText {
                 }
             }
             String list = joined.toString();
-            return list.isEmpty() ? scalar(typed, false) : list;
+            return list.isEmpty() ? scalar(typed, inFlow) : list;
         }
-        return scalar(typed, false);
+        return scalar(typed, inFlow);
     }
 
     private static String inFlow(String value) {
@@ -236,7 +272,26 @@ public final class PlanText {
     /** Plain where YAML then reads the same, else between quotes. */
     private static String scalar(String value, boolean inFlow) {
         boolean plain = !value.isEmpty() && isReadAs(inFlow ? "[" + value + "]" : value, value, inFlow);
-        return plain ? value : "\"" + value.replace("\\", "\\\\").replace("\"", "\\\"") + "\"";
+        return plain ? value : quoted(value);
+    }
+
+    private static String quoted(String value) {
+        StringBuilder out = new StringBuilder("\"");
+        value.codePoints().forEach(c -> {
+            if (c == '\n') {
+                out.append("\\n");
+            } else if (c == '"' || c == '\\') {
+                out.append('\\').appendCodePoint(c);
+            } else if (c < 0x20
+                    || (c >= 0x7F && c < 0xA0)
+                    || (c >= 0xD800 && c <= 0xDFFF)
+                    || (c >= 0xFFFE && c <= 0xFFFF)) {
+                out.append(String.format(Locale.ROOT, "\\u%04x", c));
+            } else {
+                out.appendCodePoint(c);
+            }
+        });
+        return out.append('"').toString();
     }
 
     private static boolean isReadAs(String yaml, String value, boolean inFlow) {
@@ -282,14 +337,13 @@ public final class PlanText {
             return withParentInFlow(steps, yaml);
         }
         int keyEnd = offset(mark(entry.getKeyNode(), false));
-        int first = mark(entry.getKeyNode(), true).getLine();
-        int end = endOfBlock(first, mark(entry.getKeyNode(), true).getColumn());
+        int end = endOf(entry);
         return text.substring(0, keyEnd) + ": " + yaml + "\n" + from(end);
     }
 
     /** A flow block written anew with one change in it. */
     private String withParentInFlow(List<Step> steps, @Nullable String yaml) {
-        for (int depth = 1; depth < steps.size(); depth++) {
+        for (int depth = 0; depth < steps.size(); depth++) {
             Node node = find(steps.subList(0, depth));
             if (node != null && isFlow(node)) {
                 Object tree = tree(node);
@@ -314,6 +368,26 @@ public final class PlanText {
             return joined.toString();
         }
         return inFlow(String.valueOf(tree));
+    }
+
+    /** First line, from 0, that no longer belongs to a key and its value. */
+    private int endOf(NodeTuple entry) {
+        Mark key = mark(entry.getKeyNode(), true);
+        return Math.max(endOfBlock(key.getLine(), key.getColumn()), lastLine(entry.getValueNode()) + 1);
+    }
+
+    /** Where indents tell nothing: brackets and quotes may go on further left. */
+    private static int lastLine(Node node) {
+        if (!isFlow(node) && node instanceof MappingNode mapping) {
+            List<NodeTuple> all = mapping.getValue();
+            return lastLine(all.get(all.size() - 1).getValueNode());
+        }
+        if (!isFlow(node) && node instanceof SequenceNode list) {
+            return lastLine(list.getValue().get(list.getValue().size() - 1));
+        }
+        boolean isBlock = node instanceof ScalarNode scalar
+                && (scalar.getScalarStyle() == ScalarStyle.LITERAL || scalar.getScalarStyle() == ScalarStyle.FOLDED);
+        return mark(node, isBlock).getLine();
     }
 
     /** First line, from 0, that no longer belongs to a key's block. */
@@ -353,16 +427,16 @@ public final class PlanText {
         if (missing.stream().anyMatch(step -> step.item() > 0)) {
             throw refused("an item that is not there", "one of the items");
         }
-        if (parent != null && isFlow(parent)) {
-            return withParentInFlow(steps, yaml);
-        }
-        if (!(parent instanceof MappingNode mapping) || mapping.getValue().isEmpty()) {
+        if (!(parent instanceof MappingNode mapping)) {
             throw refused("a value where keys would have to stand", "a block of keys");
+        }
+        if (isFlow(mapping)) {
+            return withParentInFlow(steps, yaml);
         }
         NodeTuple first = mapping.getValue().get(0);
         NodeTuple last = mapping.getValue().get(mapping.getValue().size() - 1);
         int column = mark(first.getKeyNode(), true).getColumn();
-        int at = endOfBlock(mark(last.getKeyNode(), true).getLine(), column);
+        int at = endOf(last);
         StringBuilder block = new StringBuilder();
         for (int i = 0; i < missing.size(); i++) {
             block.append(" ".repeat(column + 2 * i))
@@ -380,17 +454,19 @@ public final class PlanText {
         if (held == null) {
             return this;
         }
+        refuseTwice(steps);
         Step last = steps.get(steps.size() - 1);
         List<Step> above = steps.subList(0, steps.size() - 1);
         Node parent = above.isEmpty() ? root : find(above);
         if (parent == null) {
             return this;
         }
-        for (int depth = 1; depth < steps.size(); depth++) {
-            Node node = find(steps.subList(0, depth));
-            if (node != null && isFlow(node)) {
-                return checked(withParentInFlow(steps, null), steps, null);
-            }
+        if (isInFlow(steps)) {
+            boolean only =
+                    parent instanceof MappingNode block && block.getValue().size() == 1;
+            return only && !above.isEmpty() && above.get(above.size() - 1).item() == 0
+                    ? without(parentPath(path))
+                    : checked(withParentInFlow(steps, null), steps, null);
         }
         int first;
         int column;
@@ -419,7 +495,8 @@ public final class PlanText {
                 return checked(replaced(steps, held, "\"\""), steps, "\"\"");
             }
         }
-        int end = last.item() > 0 ? endOfItem(first, column) : endOfBlock(first, column);
+        NodeTuple gone = last.item() > 0 ? null : entry(parent, last.key());
+        int end = gone == null ? Math.max(endOfItem(first, column), lastLine(held) + 1) : endOf(gone);
         return checked(until(first) + from(end), steps, null);
     }
 
@@ -448,6 +525,7 @@ public final class PlanText {
     /** The same with one more item at the end of a list; the block is YAML without indent. */
     public PlanText adding(String path, String block) {
         List<Step> steps = steps(path);
+        refuseTwice(steps);
         Node held = find(steps);
         String changed;
         if (held == null) {
@@ -455,14 +533,21 @@ public final class PlanText {
                 throw refused("a list that is not there", "a list");
             }
             changed = text + "\n" + steps.get(0).key() + ":\n" + item(block, 2);
-        } else if (held instanceof SequenceNode list
-                && !isFlow(list)
-                && !list.getValue().isEmpty()) {
-            int lastLine =
-                    mark(list.getValue().get(list.getValue().size() - 1), true).getLine();
-            String line = lines.get(lastLine);
+        } else if (isNothing(held) && steps.size() == 1 && !isFlow(root)) {
+            NodeTuple entry = Objects.requireNonNull(entry(root, steps.get(0).key()));
+            changed = text.substring(0, offset(mark(entry.getKeyNode(), false)))
+                    + ":\n"
+                    + item(block, mark(entry.getKeyNode(), true).getColumn() + 2)
+                    + from(endOf(entry));
+        } else if (held instanceof SequenceNode list && !isInFlow(steps) && !isFlow(list)) {
+            Node lastItem = list.getValue().get(list.getValue().size() - 1);
+            int itemLine = mark(lastItem, true).getLine();
+            String line = lines.get(itemLine);
             int column = line.length() - line.stripLeading().length();
-            int end = endOfItem(lastLine, column);
+            if (!line.stripLeading().startsWith("- ")) {
+                throw refused("an item that does not begin its line", "a list, an item a line");
+            }
+            int end = Math.max(endOfItem(itemLine, column), lastLine(lastItem) + 1);
             while (end > 0 && lines.get(end - 1).isBlank()) {
                 end--;
             }
@@ -473,7 +558,7 @@ public final class PlanText {
         PlanText added = of(changed);
         Object expected = tree(root);
         Object one = treeOf("\n" + block.indent(2));
-        if (held == null) {
+        if (held == null || isNothing(held)) {
             @SuppressWarnings("unchecked")
             Map<String, Object> map = (Map<String, Object>) expected;
             map.put(steps.get(0).key(), new ArrayList<>(List.of(one)));
@@ -481,6 +566,13 @@ public final class PlanText {
             appendTo(expected, steps, one);
         }
         return same(added, expected);
+    }
+
+    private static boolean isNothing(Node node) {
+        return (node instanceof ScalarNode scalar
+                        && scalar.getScalarStyle() == ScalarStyle.PLAIN
+                        && scalar.getValue().isEmpty())
+                || (node instanceof SequenceNode list && list.getValue().isEmpty());
     }
 
     private static String item(String block, int column) {

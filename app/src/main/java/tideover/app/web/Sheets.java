@@ -403,7 +403,16 @@ final class Sheets {
                 .filter(one -> one.id().equals(typed(request, "template")))
                 .findFirst()
                 .orElseThrow(() -> new BadRequestResponse("There is no such usual load."));
-        structural(request, id, text -> text.adding("loads", template.block(name -> isNamed(text, name))), "loads");
+        structural(
+                request,
+                id,
+                text -> {
+                    PlanText added = text.adding("loads", template.block(name -> isNamed(text, name)));
+                    return template.hardWired() && added.get(JOINING).isEmpty()
+                            ? added.with(JOINING, LoadTemplates.JOINING)
+                            : added;
+                },
+                "loads");
     }
 
     private static boolean isNamed(PlanText text, String name) {

@@ -59,6 +59,53 @@ class DraftTest {
                 .doesNotHaveDuplicates();
     }
 
+    /** Joining a load on the wires of the house is paid for, whether or not there is a limit. */
+    @Test
+    void joiningIsPaidFor() {
+        LoadTemplates.Template wired = LoadTemplates.all().stream()
+                .filter(LoadTemplates.Template::hardWired)
+                .findFirst()
+                .orElseThrow();
+        for (String money : List.of("", "900")) {
+            Draft.Answers answers = new Draft.Answers(
+                    "House",
+                    "Buffalo Niagara Intl Airport NY",
+                    Map.of(wired.id(), 1),
+                    "24 h",
+                    List.of("dec"),
+                    "95 %",
+                    money,
+                    "indoors");
+            String text = Draft.text(answers, STATIONS, PARTS, "small-parts.csv");
+            assertThat(text).contains("  hard-wired loads: " + LoadTemplates.JOINING);
+            assertThat(PlanFile.read("plan.yaml", text, Beside.folder(Path.of("..", "examples")), STATIONS)
+                            .loads())
+                    .hasSize(1);
+        }
+        assertThat(Draft.text(answers(Map.of("lamp", 1)), STATIONS, PARTS, "small-parts.csv"))
+                .doesNotContain("hard-wired");
+    }
+
+    /** What was not typed but chosen may come from anywhere too. */
+    @Test
+    void answersAddNoKeys() {
+        Draft.Answers hostile = new Draft.Answers(
+                "x".repeat(5000),
+                "Buffalo Niagara Intl Airport NY",
+                Map.of("lamp", 1),
+                "24 h\nloads: []",
+                List.of("dec]\nstorm: [", "jan"),
+                "95 %",
+                "900 EUR",
+                "indoors");
+        assertThat(Draft.problems(hostile, STATIONS))
+                .hasSize(4)
+                .anyMatch(sentence -> sentence.contains("shorter name"))
+                .anyMatch(sentence -> sentence.startsWith("Months are"))
+                .anyMatch(sentence -> sentence.contains("write it as 24 h"))
+                .anyMatch(sentence -> sentence.contains("priced in USD"));
+    }
+
     @Test
     void everyMissingAnswerIsAskedFor() {
         Draft.Answers none =
