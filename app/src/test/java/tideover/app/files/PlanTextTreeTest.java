@@ -196,7 +196,8 @@ class PlanTextTreeTest {
         Object now = tree;
         for (String step : steps) {
             now = step.startsWith("[")
-                    ? ((List<?>) Objects.requireNonNull(now)).get(Integer.parseInt(step.substring(1, step.length() - 1)) - 1)
+                    ? ((List<?>) Objects.requireNonNull(now))
+                            .get(Integer.parseInt(step.substring(1, step.length() - 1)) - 1)
                     : ((Map<?, ?>) Objects.requireNonNull(now)).get(step);
         }
         return now;

@@ -43,7 +43,9 @@ class GuardTest {
 
     private static void assertCalm(Spoken.Said said) {
         assertThat(said.status()).isBetween(400, 499);
-        assertThat(said.head()).contains("Content-Security-Policy: default-src 'none'").doesNotContain("Server:");
+        assertThat(said.head())
+                .contains("Content-Security-Policy: default-src 'none'")
+                .doesNotContain("Server:");
         Guard.HEADERS.forEach((name, value) -> assertThat(said.head()).contains(name + ": " + value));
         assertThat(said.body())
                 .contains("That did not work")
@@ -165,7 +167,16 @@ class GuardTest {
     /** Names that would lie over the plan itself or over its parts, or that the store takes no file under. */
     @ParameterizedTest
     @ValueSource(
-            strings = {"plan.yaml", "small-parts.csv", "..", ".hidden", "a\\..\\b.csv", "\u00e9\u202e.csv", "LONG", "a;\"x.csv"})
+            strings = {
+                "plan.yaml",
+                "small-parts.csv",
+                "..",
+                ".hidden",
+                "a\\..\\b.csv",
+                "\u00e9\u202e.csv",
+                "LONG",
+                "a;\"x.csv"
+            })
     void fileNamesHarmNothing(String name) throws IOException {
         byte[] parts = served.store.plan(1).orElseThrow().files().get("small-parts.csv");
         assertThat(parts).isNotNull();
