@@ -78,7 +78,7 @@ public final class PlanText {
             steps.add(new Step(matcher.group(1), 0));
             for (String item : matcher.group(2).split("[\\[\\]]+")) {
                 if (!item.isEmpty()) {
-                    steps.add(new Step("", Integer.parseInt(item)));
+                    steps.add(new Step("", counted(path, item)));
                 }
             }
             end = matcher.end();
@@ -87,6 +87,14 @@ public final class PlanText {
             throw refused("the place \"" + cut(path) + "\"", "a place in the plan, such as outage.lasts");
         }
         return steps;
+    }
+
+    private static int counted(String path, String item) {
+        int number = Integer.parseInt(item);
+        if (number == 0) {
+            throw refused("the place \"" + cut(path) + "\"", "items counted from 1");
+        }
+        return number;
     }
 
     private static InputProblems refused(String found, String expected) {

@@ -126,10 +126,16 @@ final class Asking implements AutoCloseable {
         return standings.getOrDefault(about, Standing.NONE);
     }
 
-    /** Everything about a plan is forgotten. */
-    synchronized void forget(String about) {
-        unread(about, 0);
-        standings.remove(about);
+    /** Everything about a plan is forgotten, every rig of it. */
+    synchronized void forget(long plan) {
+        String start = plan + "|";
+        waiting.removeIf(job -> job.about.startsWith(start));
+        if (running != null && running.about.startsWith(start)) {
+            running.again = false;
+            running.stop = true;
+        }
+        standings.keySet().removeIf(about -> about.startsWith(start));
+        notifyAll();
     }
 
     /** Everything about all plans is. */

@@ -7,6 +7,7 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import io.javalin.http.HttpStatus;
 import jakarta.servlet.ServletException;
+import java.io.EOFException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -76,7 +77,10 @@ public final class PageServer implements AutoCloseable {
         server = Javalin.create(config -> {
             settings(config);
             config.routes.before(guard::check);
+            UploadRoom room = new UploadRoom();
+            config.routes.beforeMatched(room::enter);
             config.routes.beforeMatched(guard::checkToken);
+            config.routes.after(room::leave);
             fixed(config, "/sheet.css", "/tideover/web/sheet.css", "text/css");
             fixed(config, "/sheet.js", "/tideover/web/sheet.js", "text/javascript");
             fixed(
@@ -190,6 +194,10 @@ public final class PageServer implements AutoCloseable {
         config.routes.exception(HttpException.RuntimeException.class, (e, request) -> {
             request.status(e.getCode());
             trouble(request, "It came too slowly or broke off; nothing was changed.");
+        });
+        config.routes.exception(EOFException.class, (e, request) -> {
+            request.status(HttpStatus.BAD_REQUEST);
+            trouble(request, "It broke off; nothing was changed.");
         });
         config.routes.exception(StoreProblem.class, (e, request) -> {
             request.status(HttpStatus.INTERNAL_SERVER_ERROR);

@@ -7,9 +7,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.BadRequestResponse;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
-import io.javalin.http.UploadedFile;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -184,15 +182,13 @@ public final class Parts {
     /** A file of parts, or rows pasted out of a spreadsheet; refused as a whole where anything in it is wrong. */
     private void bringIn(Context request) throws IOException {
         StoredPlan plan = plan(request);
-        UploadedFile file = request.uploadedFile("file");
         String pasted = request.formParam("pasted");
         String name;
         byte[] bytes;
-        if (file != null && file.size() > 0) {
-            name = Uploads.name(file.filename(), "parts.csv");
-            try (InputStream in = file.content()) {
-                bytes = in.readAllBytes();
-            }
+        if (Uploads.came(request)) {
+            Uploads.Sent sent = Uploads.sent(request);
+            name = Uploads.name(sent.name(), "parts.csv");
+            bytes = sent.bytes();
         } else if (pasted != null && !pasted.isBlank() && pasted.length() <= MOST_PASTED) {
             name = freeName(plan, "pasted");
             bytes = fromSpreadsheet(pasted).getBytes(StandardCharsets.UTF_8);
@@ -242,24 +238,11 @@ public final class Parts {
             names.add(name);
         }
         PlanText with = text.with(FILES, "[" + String.join(", ", names) + "]");
-        Map<String, byte[]> files = new LinkedHashMap<>(plan.files());
-        files.put(name, bytes);
-        List<String> before =
-                reader.read(plan).problems().stream().map(p -> p.sentence()).toList();
-        PlanReader.Read read =
-                reader.read(new StoredPlan(plan.id(), with.text(), -1 - plan.revision(), plan.changed(), files));
-        List<String> problems = read.problems().stream()
-                .map(problem -> problem.sentence())
-                .filter(sentence -> !before.contains(sentence))
-                .toList();
+        List<String> problems = reader.newTroubles(plan, with.text(), name, bytes);
         if (problems.isEmpty()) {
             store.putFile(plan.id(), name, bytes);
             StoredPlan now = store.plan(plan.id()).orElseThrow(Sheets::noPlan);
-            store.replace(
-                    plan.id(),
-                    now.revision(),
-                    with.text().isEmpty() ? "" : text.get("plan").orElse(""),
-                    with.text());
+            store.replace(plan.id(), now.revision(), text.get("plan").orElse(""), with.text());
         }
         return problems;
     }

@@ -64,6 +64,21 @@ final class PlanReader {
         return read;
     }
 
+    /**
+     * What would be wrong with a plan that is not wrong now, if a file came with it and its text named that file; in whole
+     * sentences, empty where nothing would be.
+     */
+    List<String> newTroubles(StoredPlan plan, String text, String file, byte[] bytes) {
+        Map<String, byte[]> files = new LinkedHashMap<>(plan.files());
+        files.put(file, bytes);
+        List<String> before =
+                read(plan).problems().stream().map(Problem::sentence).toList();
+        return readAnew(new StoredPlan(plan.id(), text, plan.revision(), plan.changed(), files)).problems().stream()
+                .map(Problem::sentence)
+                .filter(sentence -> !before.contains(sentence))
+                .toList();
+    }
+
     void forgetAll() {
         synchronized (known) {
             known.clear();

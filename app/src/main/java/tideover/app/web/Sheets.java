@@ -5,9 +5,7 @@ import io.javalin.http.BadRequestResponse;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
-import io.javalin.http.UploadedFile;
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -482,24 +480,23 @@ final class Sheets {
                 + Templates.render("sheet/tally.jte", Map.of("answer", sheet.answer(), "swapped", true)));
     }
 
+    /** Refused as a whole where it cannot be read as weather. */
     private void weather(Context request) throws IOException {
         long id = id(request);
-        UploadedFile file = request.uploadedFile("file");
-        if (file == null || file.size() == 0) {
-            throw new BadRequestResponse("No file came with that.");
+        StoredPlan before = plan(request);
+        Uploads.Sent sent = Uploads.sent(request);
+        String name = weatherName(before, Uploads.name(sent.name(), "weather.csv"));
+        UnaryOperator<PlanText> named = text -> text.without("place.station")
+                .without("place.near")
+                .without("place.figures")
+                .with("place.hourly file", name);
+        String text = named.apply(textOf(before)).text();
+        List<String> problems = reader.newTroubles(before, text, name, sent.bytes());
+        if (!problems.isEmpty()) {
+            throw new BadRequestResponse("This weather was not taken, and nothing was changed. " + problems.get(0));
         }
-        String name = weatherName(plan(request), Uploads.name(file.filename(), "weather.csv"));
-        byte[] bytes;
-        try (InputStream in = file.content()) {
-            bytes = in.readAllBytes();
-        }
-        store.putFile(id, name, bytes);
-        StoredPlan plan = change(
-                id,
-                text -> text.without("place.station")
-                        .without("place.near")
-                        .without("place.figures")
-                        .with("place.hourly file", name));
+        store.putFile(id, name, sent.bytes());
+        StoredPlan plan = change(id, named);
         ask(plan, "");
         back(request, id, "place.hourly file");
     }

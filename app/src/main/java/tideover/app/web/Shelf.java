@@ -4,9 +4,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.BadRequestResponse;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
-import io.javalin.http.UploadedFile;
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -144,7 +142,7 @@ public final class Shelf {
 
     /** A plan file, or a plan with its files as ZIP. */
     private void bringIn(Context request) throws IOException {
-        byte[] bytes = file(request);
+        byte[] bytes = Uploads.sent(request).bytes();
         long id;
         if (bytes.length > 1 && bytes[0] == 'P' && bytes[1] == 'K') {
             try {
@@ -194,7 +192,7 @@ public final class Shelf {
     private void delete(Context request) {
         long id = Sheets.id(request);
         store.delete(id);
-        asking.forget(id + "|");
+        asking.forget(id);
         request.redirect("/?deleted=" + id, HttpStatus.SEE_OTHER);
     }
 
@@ -228,7 +226,7 @@ public final class Shelf {
     }
 
     private void putBack(Context request) throws IOException {
-        byte[] bytes = file(request);
+        byte[] bytes = Uploads.sent(request).bytes();
         Path copy = Files.createTempFile("tideover", ".db");
         try {
             Files.write(copy, bytes);
@@ -241,16 +239,6 @@ public final class Shelf {
         asking.forgetAll();
         reader.forgetAll();
         request.redirect("/", HttpStatus.SEE_OTHER);
-    }
-
-    private static byte[] file(Context request) throws IOException {
-        UploadedFile file = request.uploadedFile("file");
-        if (file == null || file.size() == 0) {
-            throw new BadRequestResponse("No file came with that.");
-        }
-        try (InputStream in = file.content()) {
-            return in.readAllBytes();
-        }
     }
 
     private void prefs(Context request) {

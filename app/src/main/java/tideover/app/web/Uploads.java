@@ -1,5 +1,8 @@
 package tideover.app.web;
 
+import io.javalin.http.BadRequestResponse;
+import io.javalin.http.Context;
+import io.javalin.http.UploadedFile;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -23,6 +26,25 @@ final class Uploads {
     private static final String PART = "[A-Za-z0-9_][A-Za-z0-9._-]{0,79}";
 
     private Uploads() {}
+
+    /** A file as a form brought it; the name as the browser gave it. */
+    record Sent(String name, byte[] bytes) {}
+
+    /** Whether a form brought a file with something in it. */
+    static boolean came(Context request) {
+        UploadedFile file = request.uploadedFile("file");
+        return file != null && file.size() > 0;
+    }
+
+    static Sent sent(Context request) throws IOException {
+        UploadedFile file = request.uploadedFile("file");
+        if (file == null || file.size() == 0) {
+            throw new BadRequestResponse("No file came with that.");
+        }
+        try (InputStream in = file.content()) {
+            return new Sent(file.filename(), in.readAllBytes());
+        }
+    }
 
     /** A plain file name out of whatever a browser calls a file. */
     static String name(@Nullable String given, String otherwise) {

@@ -163,7 +163,21 @@ class PlanTextTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", ".", "a..b", "a.", "[1]", "loads[0].x.", "loads[x]", "a[1", "a]b", "loads[99999].x"})
+    @ValueSource(
+            strings = {
+                "",
+                ".",
+                "a..b",
+                "a.",
+                "[1]",
+                "loads[0].x.",
+                "loads[x]",
+                "a[1",
+                "a]b",
+                "loads[99999].x",
+                "outage[0]",
+                "loads[0].draws"
+            })
     void placesThatAreNoneAreRefused(String path) {
         assertThatThrownBy(() -> PlanText.of(PLAN).with(path, "x")).isInstanceOf(InputProblems.class);
     }

@@ -10,6 +10,12 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.TimeUnit;
+import java.util.logging.Handler;
+import java.util.logging.LogRecord;
+import java.util.logging.Logger;
 import java.util.zip.GZIPOutputStream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
@@ -330,10 +336,11 @@ class HostileTest {
                 gzip.write(zeros);
             }
         }
-        assertThat(upload("/plans/1/weather", token, "bomb.csv.gz", packed.toByteArray())
-                        .status())
-                .isEqualTo(303);
-        assertThat(get("/plans/1").body()).contains("cannot be read");
+        Spoken.Said bomb = upload("/plans/1/weather", token, "bomb.csv.gz", packed.toByteArray());
+        assertThat(bomb.status()).isEqualTo(400);
+        assertThat(bomb.body()).contains("nothing was changed").doesNotContain("our fault");
+        assertThat(served.store.plan(1).orElseThrow().files()).doesNotContainKey("bomb.csv.gz");
+        assertThat(revision()).isEqualTo(1);
         assertThat(served.store.plans()).hasSize(1);
     }
 
@@ -363,12 +370,87 @@ class HostileTest {
     @Test
     void uploadNamesLeadNowhere() {
         String token = token();
-        String year =
-                "# place: x\n# latitude_deg: 1\n# longitude_deg: 1\n# zone_h: 0\ntime,ghi_w_m2,air_c\n2019-01-01T00:00,0,1\n";
-        assertThat(upload("/plans/1/weather", token, "../../../tmp/evil.csv", year.getBytes(StandardCharsets.UTF_8))
+        assertThat(upload("/plans/1/weather", token, "../../../tmp/evil.csv", Spoken.weather())
                         .status())
                 .isEqualTo(303);
         assertThat(served.store.plan(1).orElseThrow().files()).containsKey("evil.csv");
+    }
+
+    @Test
+    void whatIsNoWeatherIsNotKept() {
+        String hour =
+                "# place: x\n# latitude_deg: 1\n# longitude_deg: 1\n# zone_h: 0\ntime,ghi_w_m2,air_c\n2019-01-01T00:00,0,1\n";
+        Spoken.Said said = upload("/plans/1/weather", token(), "hour.csv", hour.getBytes(StandardCharsets.UTF_8));
+        assertThat(said.status()).isEqualTo(400);
+        assertThat(said.body()).contains("hour.csv").contains("nothing was changed");
+        assertThat(served.store.plan(1).orElseThrow().files()).doesNotContainKey("hour.csv");
+        assertThat(revision()).isEqualTo(1);
+    }
+
+    @Test
+    void aFormThatBreaksOffIsNoFaultAndHoldsNothingUp() throws IOException {
+        Logger log = Logger.getLogger(PageServer.class.getName());
+        List<LogRecord> told = new CopyOnWriteArrayList<>();
+        Handler ear = new Handler() {
+            @Override
+            public void publish(LogRecord record) {
+                told.add(record);
+            }
+
+            @Override
+            public void flush() {}
+
+            @Override
+            public void close() {}
+        };
+        log.addHandler(ear);
+        try {
+            String token = token();
+            for (String type : List.of("multipart/form-data; boundary=edge", "application/x-www-form-urlencoded")) {
+                try (Socket socket = new Socket("127.0.0.1", served.pages.port())) {
+                    socket.getOutputStream()
+                            .write(("POST /plans/1/weather HTTP/1.1\r\nHost: " + own()
+                                            + "\r\nContent-Length: 100000\r\n"
+                                            + "Content-Type: " + type + "\r\n\r\n--edge\r\n"
+                                            + "Content-Disposition: form-data; name=\"token\"\r\n\r\n" + token
+                                            + "\r\n--edge\r\nContent-Disposition: form-data; name=\"file\";"
+                                            + " filename=\"half.csv\"\r\n\r\ntime,")
+                                    .getBytes(StandardCharsets.ISO_8859_1));
+                    socket.getOutputStream().flush();
+                }
+            }
+            assertThat(upload("/plans/1/weather", token, "whole.csv", Spoken.weather())
+                            .status())
+                    .isEqualTo(303);
+        } finally {
+            log.removeHandler(ear);
+        }
+        assertThat(told).extracting(LogRecord::getMessage).isEmpty();
+        assertThat(served.store.plan(1).orElseThrow().files())
+                .containsKey("whole.csv")
+                .doesNotContainKey("half.csv");
+    }
+
+    @Test
+    void manyUploadsAtOnceComeOneAfterAnother() throws Exception {
+        String token = token();
+        List<CompletableFuture<Integer>> sent = new ArrayList<>();
+        for (int i = 0; i < 6; i++) {
+            String name = "year-" + i + ".csv";
+            sent.add(CompletableFuture.supplyAsync(() ->
+                    upload("/plans/1/weather", token, name, Spoken.weather()).status()));
+        }
+        int taken = 0;
+        for (CompletableFuture<Integer> one : sent) {
+            int status = one.get(120, TimeUnit.SECONDS);
+            assertThat(status).isIn(303, 503);
+            taken += status == 303 ? 1 : 0;
+        }
+        assertThat(taken).isPositive();
+        assertThat(served.store.plan(1).orElseThrow().files().keySet().stream()
+                        .filter(name -> name.startsWith("year-")))
+                .hasSize(taken);
+        assertThat(get("/plans/1").status()).isEqualTo(200);
     }
 
     @Test
@@ -379,6 +461,7 @@ class HostileTest {
                 "..",
                 "loads[999].draws",
                 "loads[0]",
+                "outage[0]",
                 "a.b.c.d",
                 "plan.x",
                 "loads",

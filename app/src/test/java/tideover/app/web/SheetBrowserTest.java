@@ -157,7 +157,7 @@ class SheetBrowserTest {
             Page page = window.page();
             begin(page, "With files");
             page.getByLabel(Pattern.compile("^Own hourly weather"))
-                    .setInputFiles(new FilePayload("my weather.csv", "text/csv", weather()));
+                    .setInputFiles(new FilePayload("my weather.csv", "text/csv", Spoken.weather()));
             page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Use this weather"))
                     .click();
             assertThat(page.locator("#at-place-hourly-file")).hasValue("my-weather.csv");
@@ -192,18 +192,6 @@ class SheetBrowserTest {
             window.forgive();
             Chrome.shot(page, "parts-trouble-wide");
         }
-    }
-
-    /** A whole invented year in the plain form. */
-    private static byte[] weather() {
-        StringBuilder text = new StringBuilder("# place: Invented hill\n# latitude_deg: 42.9\n# longitude_deg: -78.7\n"
-                + "# elevation_m: 200\n# zone_h: -5\ntime,ghi_w_m2,air_c\n");
-        java.time.LocalDateTime at = java.time.LocalDateTime.of(2019, 1, 1, 0, 0);
-        for (int hour = 0; hour < 8760; hour++, at = at.plusHours(1)) {
-            double sun = Math.max(0, Math.sin((at.getHour() - 6) / 12.0 * Math.PI));
-            text.append(at).append(',').append(Math.round(300 * sun)).append(",5\n");
-        }
-        return text.toString().getBytes(StandardCharsets.UTF_8);
     }
 
     @Test

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.net.Socket;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDateTime;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.regex.Matcher;
@@ -65,6 +66,18 @@ record Spoken(Served served) {
         } catch (IOException e) {
             return new Said(0, "", "");
         }
+    }
+
+    /** A whole invented year in the plain form. */
+    static byte[] weather() {
+        StringBuilder text = new StringBuilder("# place: Invented hill\n# latitude_deg: 42.9\n# longitude_deg: -78.7\n"
+                + "# elevation_m: 200\n# zone_h: -5\ntime,ghi_w_m2,air_c\n");
+        LocalDateTime at = LocalDateTime.of(2019, 1, 1, 0, 0);
+        for (int hour = 0; hour < 8760; hour++, at = at.plusHours(1)) {
+            double sun = Math.max(0, Math.sin((at.getHour() - 6) / 12.0 * Math.PI));
+            text.append(at).append(',').append(Math.round(300 * sun)).append(",5\n");
+        }
+        return text.toString().getBytes(StandardCharsets.UTF_8);
     }
 
     Said get(String path) {

@@ -24,7 +24,7 @@ import tideover.engine.answer.Options;
 public final class EditTimes {
     private static final int WARM_UPS = 3;
     private static final int EDITS = 20;
-    private static final long SLEEP_MS = 5;
+    private static final long SLEEP_MS = 250;
 
     private final HttpClient client = HttpClient.newHttpClient();
     private final String address;
@@ -120,7 +120,7 @@ public final class EditTimes {
         return response.body();
     }
 
-    /** Asks as the page does, only more often. */
+    /** Asks as the page does, at its pace. */
     private void await(String plan, long revision, String pattern) throws IOException, InterruptedException {
         Pattern wanted = Pattern.compile(pattern);
         while (!wanted.matcher(get("plans/" + plan + "/answer?seen=0&revision=" + revision))
