@@ -16,7 +16,7 @@ import tech.units.indriya.unit.Units;
 
 /**
  * Figures with their unit, as people write them ({@code 25 lb}, {@code -5 degF}, {@code 1.2 kWh}), turned into the one
- * unit that the engine wants. The only place of the program that knows foot and pound; the factors are the units
+ * unit that the engine wants. The only place that reads foot and pound; the factors are the units
  * library's. That library is woken only for a figure that needs converting.
  */
 final class Quantities {

@@ -34,7 +34,7 @@ final class RouteTable {
         if (beyond) {
             table.figures("tax, shipping");
         }
-        table.figures("in all").figures("of\u00a0100").words("rig");
+        table.sums("in all", question.currency()).figures("of\u00a0100").words("rig");
         for (Route route : Route.values()) {
             OfRoute way = byRoute.stream()
                     .filter(one -> one.rated().rig().route() == route)

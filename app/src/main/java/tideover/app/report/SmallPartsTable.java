@@ -24,7 +24,7 @@ final class SmallPartsTable {
                 .figures("bought")
                 .words("what")
                 .figures("price each")
-                .figures("price");
+                .sums("price", currency);
         part(table, list, false);
         table.styled("total", "", "", "small parts", "", PriceWords.bare(list.smallPartsCents()));
         part(table, list, true);

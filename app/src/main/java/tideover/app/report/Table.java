@@ -3,6 +3,7 @@ package tideover.app.report;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 
 /** A table of a page. Cells are plain text and escaped by the page, except those of a drawing column. */
 public record Table(String caption, List<Column> columns, List<Row> rows) {
@@ -31,8 +32,16 @@ public record Table(String caption, List<Column> columns, List<Row> rows) {
         }
     }
 
-    /** A column's heading, with the unit. */
-    public record Column(String head, Kind kind) {}
+    /**
+     * A column's heading, with the unit.
+     *
+     * @param unit of bare figures, currency or such as "kg"; empty where cells tell it themselves or there is none
+     */
+    public record Column(String head, Kind kind, String unit) {
+        private Column(String head, Kind kind) {
+            this(head, kind, "");
+        }
+    }
 
     /**
      * One row.
@@ -51,6 +60,8 @@ public record Table(String caption, List<Column> columns, List<Row> rows) {
 
     /** Gathers columns, then rows. */
     static final class Builder {
+        private static final Set<String> UNITS = Set.of("kg", "L", "\u00b0C");
+
         private final String caption;
         private final List<Column> columns = new ArrayList<>();
         private final List<Row> rows = new ArrayList<>();
@@ -69,8 +80,17 @@ public record Table(String caption, List<Column> columns, List<Row> rows) {
             return this;
         }
 
+        /** Bare figures; the unit stands behind the heading's comma. */
         Builder figures(String head) {
-            columns.add(new Column(head, Kind.FIGURES));
+            int comma = head.lastIndexOf(", ");
+            String behind = comma < 0 ? "" : head.substring(comma + 2);
+            columns.add(new Column(head, Kind.FIGURES, UNITS.contains(behind) ? behind : ""));
+            return this;
+        }
+
+        /** Bare sums. */
+        Builder sums(String head, String currency) {
+            columns.add(new Column(head, Kind.FIGURES, currency));
             return this;
         }
 

@@ -28,17 +28,17 @@ final class WaysTable {
                                 + question.currency()
                                 + (unknown ? "; " + UNKNOWN + " is not known" : ""))
                 .words("way")
-                .figures("price now")
+                .sums("price now", question.currency())
                 .figures("of\u00a0100")
-                .figures("per usable kWh")
-                .figures("a year, ready")
+                .sums("per usable kWh", question.currency())
+                .sums("a year, ready", question.currency())
                 .figures("mass, kg");
         if (burns) {
             table.figures("fuel, L").figures("noise, dBA").figures("fumes");
         }
         table.figures("without power at first");
         if (spoils) {
-            table.figures("spoils, mean outage");
+            table.sums("spoils, mean outage", question.currency());
         }
         for (Way way : ways) {
             Way.Figures figures = way.figures();

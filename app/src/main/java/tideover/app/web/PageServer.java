@@ -81,6 +81,7 @@ public final class PageServer implements AutoCloseable {
             config.routes.beforeMatched(room::enter);
             config.routes.beforeMatched(guard::checkToken);
             config.routes.after(room::leave);
+            config.routes.after(frames::restate);
             fixed(config, "/sheet.css", "/tideover/web/sheet.css", "text/css");
             fixed(config, "/sheet.js", "/tideover/web/sheet.js", "text/javascript");
             fixed(
