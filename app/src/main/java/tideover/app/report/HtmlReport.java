@@ -176,12 +176,12 @@ public final class HtmlReport {
     private static String foot(Answer answer, String version) {
         return String.format(
                 Locale.ROOT,
-                "Seed %d, %s, confirmed on seed %d and %s. Simulation step %.4g min. Tideover %s.",
+                "Seed %d, %s, confirmed on seed %d and %s. Simulation step %.4g min.%s",
                 answer.options().seed(),
                 Counted.of(answer.years(), "weather year"),
                 answer.options().confirmSeed(),
                 Counted.of(answer.options().confirmYears(), "year"),
                 60.0 / answer.options().stepsPerHour(),
-                version);
+                version.isEmpty() ? "" : " Tideover " + version + ".");
     }
 }

@@ -171,7 +171,7 @@ public record OtherUnits(boolean customary, @Nullable Rate rate) {
         Other other = Objects.requireNonNull(Others.BY_UNIT.get(unit));
         String beside = restated(found.group(1), other.converter()::convert, one -> {
             double finest = Math.pow(10, -told(one)) * other.factor();
-            int more = unit.equals("m") && Math.abs(number(one)) < SHORT_M ? 1 : 0;
+            int more = unit.equals("m") && told(one) == 0 && Math.abs(number(one)) < SHORT_M ? 1 : 0;
             return Math.max(0, (int) Math.ceil(-Math.log10(finest))) + more;
         });
         return Matcher.quoteReplacement(found.group() + " (" + beside + " " + other.unit() + ")");

@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Locale;
 import tideover.engine.answer.Answer;
 import tideover.engine.answer.ProvenRig;
+import tideover.engine.outage.Outage;
 import tideover.engine.proof.CarriedShare;
+import tideover.engine.quantity.PlainNumber;
 import tideover.engine.wiring.Price;
 
 /** Why the numbers of an answer's sentence are what they are: each with its formula, the figures in it, and what it rests on. */
@@ -18,9 +20,31 @@ public final class Reasons {
      * @param name    what it is
      * @param value   as the sentence says it
      * @param formula in words and figures
+     * @param inputs  what went into it and is told elsewhere
      * @param rests   what it rests on, and where that is told
      */
-    public record Reason(String name, String value, String formula, String rests) {}
+    public record Reason(String name, String value, String formula, List<Input> inputs, String rests) {
+        public Reason {
+            inputs = List.copyOf(inputs);
+        }
+    }
+
+    /**
+     * Something that went into a number.
+     *
+     * @param words what it is, with its value where that is one
+     * @param place in the plan, such as "outage.lasts"; or, behind a #, of a table: {@link #PARTS}, {@link #SMALL_PARTS}, {@link
+     *     #LOADS}
+     */
+    public record Input(String words, String place) {
+        public boolean isTable() {
+            return place.startsWith("#");
+        }
+    }
+
+    public static final String PARTS = "#parts-and-prices";
+    public static final String SMALL_PARTS = "#small-parts";
+    public static final String LOADS = "#loads-head";
 
     /** In the order of the sentence; empty where no rig is named. Of what somebody's health hangs on no share is a claim. */
     public static List<Reason> of(Answer answer) {
@@ -34,6 +58,7 @@ public final class Reasons {
                 "Price",
                 Words.money(rig.price().totalCents(), currency),
                 price(rig.price(), currency),
+                List.of(new Input("parts and prices", PARTS), new Input("small parts and tools", SMALL_PARTS)),
                 "Prices of the parts files, in whole cents; every line stands under question 2."));
         CarriedShare share = rig.proof().share();
         reasons.add(new Reason(
@@ -47,11 +72,13 @@ public final class Reasons {
                         share.carried(),
                         share.carried(),
                         share.outages()),
+                walked(answer),
                 "Seed " + answer.options().seed() + ". " + answer.weather()));
         reasons.add(new Reason(
                 "90 % interval",
                 Words.percent(share.low()) + " to " + Words.percentUp(share.high()),
                 "Luck of the weather alone: " + share.interval().words() + ".",
+                List.of(new Input("the place", "place.station")),
                 "What else is not known is told under question 4."));
         CarriedShare confirmed = rig.confirmed();
         if (confirmed != null) {
@@ -65,9 +92,23 @@ public final class Reasons {
                             answer.options().confirmSeed(),
                             confirmed.carried(),
                             confirmed.outages()),
+                    walked(answer),
                     "A rig that meets the target on the first years is shown only if it does so on these."));
         }
         return reasons;
+    }
+
+    private static List<Input> walked(Answer answer) {
+        Outage outage = answer.question().outage();
+        return List.of(
+                new Input(outage.hours() + " h", "outage.lasts"),
+                new Input("the months", "outage.months"),
+                new Input(
+                        "charge at the start, " + PlainNumber.of(100 * outage.chargeAtStart()) + " %",
+                        "outage.charge at start"),
+                new Input(Counted.of(answer.question().loads().size(), "load"), LOADS),
+                new Input("the place", "place.station"),
+                new Input("the rig", PARTS));
     }
 
     private static String price(Price price, String currency) {

@@ -17,6 +17,9 @@ public final class Form {
     private static final List<String> ROOMS = List.of("indoors", "garage", "shed", "outdoors");
     private static final List<String> YES_OR_NO = List.of("yes", "no");
 
+    /** Letters of a need that are seen in one row. */
+    private static final int ONE_ROW = 20;
+
     private static final Key NAME = new Key("name", "what you call it");
     private static final Key DRAWS = new Key("draws", "7 W or 30-60 W");
     private static final Key NEED = new Key("need", "always on");
@@ -271,7 +274,9 @@ public final class Form {
         // A usual load brings its own watts where none are typed.
         Key draws = text.get(path + ".like").isPresent() ? new Key(DRAWS.words(), "usual") : DRAWS;
         for (Key key : List.of(NAME, draws, owes, FROM, SUPPLY)) {
-            first.add(line(path, key));
+            boolean wraps =
+                    key == owes && text.get(path + "." + key.words()).orElse("").length() > ONE_ROW;
+            first.add(line(path, key, wraps ? 2 : 1));
         }
         List<Line> rest = new ArrayList<>(List.of(line(path, RUNS), line(path, ESSENTIAL)));
         List<String> more = new ArrayList<>();
