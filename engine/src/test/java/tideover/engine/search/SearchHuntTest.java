@@ -48,8 +48,8 @@ class SearchHuntTest {
     @MethodSource("realShelves")
     void whatAnyBoundClaimsIsNotBelowTheWalk(long seed) {
         SearchTest.comesToEveryPlainRig(seed);
-        SearchTest.comesToEveryRealRig(seed);
-        SearchTest.comesToEveryRigForWhatSwitchesItself(seed);
+        SearchTest.comesToManyRealRigs(seed);
+        SearchTest.comesToManyRigsForWhatSwitchesItself(seed);
     }
 
     @ParameterizedTest
