@@ -273,7 +273,7 @@ final class Sheets {
         out.append(Templates.render("sheet/tally.jte", Map.of("answer", view, "swapped", true)));
         if (all) {
             Sheet sheet = sheet(request, plan);
-            for (String part : List.of("carry", "least", "build", "right")) {
+            for (String part : List.of("placed", "carry", "least", "build", "right")) {
                 Map<String, Object> model = new LinkedHashMap<>();
                 model.put("sheet", sheet);
                 model.put("page", sheet.page());
@@ -401,12 +401,15 @@ final class Sheets {
                 .filter(one -> one.id().equals(typed(request, "template")))
                 .findFirst()
                 .orElseThrow(() -> new BadRequestResponse("There is no such usual load."));
+        Question question = reader.read(plan(request)).question();
+        // What joining costs is a guess in one currency; in another the plan asks for it.
+        boolean inGuess = question == null || LoadTemplates.JOINING.endsWith(" " + question.currency());
         structural(
                 request,
                 id,
                 text -> {
                     PlanText added = text.adding("loads", template.block(name -> isNamed(text, name)));
-                    return template.hardWired() && added.get(JOINING).isEmpty()
+                    return template.hardWired() && inGuess && added.get(JOINING).isEmpty()
                             ? added.with(JOINING, LoadTemplates.JOINING)
                             : added;
                 },

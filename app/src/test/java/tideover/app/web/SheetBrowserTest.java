@@ -73,6 +73,7 @@ class SheetBrowserTest {
             begin(page, "House on the hill");
             awaitAnswer(page);
             assertThat(page.locator("#answer .sentence")).containsText("The least that will do costs");
+            assertThat(page.locator("#placed")).containsText("Buffalo");
             assertThat(page.locator("#carry")).containsText("hours carried");
             assertThat(page.locator("#build")).containsText("One line");
             Chrome.shot(page, "own-plan-wide");

@@ -38,6 +38,9 @@ import tideover.engine.wiring.Terms;
 
 /** The search against a dumb one that walks every rig of the shelf through every outage. */
 class SearchTest {
+    /** Every single one of real batteries would be walked against all the cheaper ones, which takes hours. */
+    private static final int MANY = 20;
+
     private static final double NOON = Invented.PLACE.meanSolarNoonHour();
     private static final Site SITE = new Site(-10, false);
     private static final Allowances ALLOWANCES = new Allowances(0, 0, 0);
@@ -317,9 +320,6 @@ class SearchTest {
         long bySort;
         long bySeries;
     }
-
-    /** Every single one of real batteries would be walked against all the cheaper ones, which takes hours. */
-    private static final int MANY = 20;
 
     static void comesToManyRealRigs(long seed) {
         comesToEveryRig(new Case(seed, true), "real, seed " + seed, MANY, new RuledOut());
