@@ -39,7 +39,7 @@ final class BesideWords {
         words.steadiness(facts);
         CarriedShare lean = answer.beside().lean();
         if (lean != null) {
-            facts.add(new Page.Fact("A fifth less", words.lean(lean)));
+            facts.add(new Page.Fact("A fifth less", words.lean(lean), Reasons.lean(answer, lean)));
         }
         NextStep step = answer.beside().nextStep();
         if (step != null) {

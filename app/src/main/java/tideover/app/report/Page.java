@@ -2,6 +2,7 @@ package tideover.app.report;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import tideover.app.report.Reasons.Reason;
 
 /**
  * All that the page of an answer shows, in its order, as words, tables and drawings. The template adds headings and
@@ -45,8 +46,16 @@ public record Page(
         beside = List.copyOf(beside);
     }
 
-    /** A name and what is to be said of it. */
-    public record Fact(String name, String words) {}
+    /**
+     * A name and what is to be said of it.
+     *
+     * @param why where its numbers come from; null where the words say so themselves
+     */
+    public record Fact(String name, String words, @Nullable Reason why) {
+        Fact(String name, String words) {
+            this(name, words, null);
+        }
+    }
 
     /** What is to be said of a load that somebody's health hangs on. */
     public record Health(String heading, List<Fact> facts) {

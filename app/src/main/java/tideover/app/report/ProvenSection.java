@@ -144,12 +144,12 @@ final class ProvenSection {
         if (proof.storm() != null) {
             facts.add(new Page.Fact("In a storm", KeptWords.storm(answer, proof)));
         }
-        facts.add(new Page.Fact("Hours carried", Words.hoursCarried(proof)));
-        facts.add(new Page.Fact("With no sun at all", Words.noSun(proof)));
+        facts.add(new Page.Fact("Hours carried", Words.hoursCarried(proof), Reasons.hoursCarried(answer, proof)));
+        facts.add(new Page.Fact("With no sun at all", Words.noSun(proof), Reasons.noSun(answer, proof)));
         if (!proof.endings().isEmpty()) {
             facts.add(new Page.Fact("Why some failed", Words.endings(proof)));
         }
-        facts.add(new Page.Fact("What binds", Words.binds(proof)));
+        facts.add(new Page.Fact("What binds", Words.binds(proof), Reasons.binds(answer, proof)));
         rig.hardestStart()
                 .ifPresent(start -> facts.add(new Page.Fact(
                         "Hardest start", StartWords.of(start, rig.rig().store()))));

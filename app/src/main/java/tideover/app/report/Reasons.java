@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import tideover.engine.answer.Answer;
+import tideover.engine.answer.Beside;
 import tideover.engine.answer.ProvenRig;
 import tideover.engine.outage.Outage;
 import tideover.engine.proof.CarriedShare;
+import tideover.engine.proof.Proof;
 import tideover.engine.quantity.PlainNumber;
 import tideover.engine.wiring.Price;
 
@@ -96,6 +98,54 @@ public final class Reasons {
                     "A rig that meets the target on the first years is shown only if it does so on these."));
         }
         return reasons;
+    }
+
+    static Reason hoursCarried(Answer answer, Proof proof) {
+        return new Reason(
+                "Hours carried",
+                Words.hoursCarried(proof),
+                String.format(
+                        Locale.ROOT,
+                        "Each of the %,d outages is walked on until an essential need falls short, at most to %d h. Put in order: the"
+                                + " first, the one a twentieth of the way up, the middle one.",
+                        proof.share().outages(),
+                        proof.tideLine().capHours()),
+                walked(answer),
+                "The walk step by step, of any outage, is a file: tideover prove PLAN --trace FILE.");
+    }
+
+    static Reason noSun(Answer answer, Proof proof) {
+        return new Reason(
+                "With no sun at all",
+                Words.noSun(proof),
+                "The same walk with the panels giving nothing, begun at each hour of the day; the least and the most of the 24.",
+                walked(answer),
+                "What the rig does in any weather, whoever doubts the weather figures.");
+    }
+
+    static Reason binds(Answer answer, Proof proof) {
+        return new Reason(
+                "What binds",
+                Words.binds(proof),
+                "Each limit is lifted alone and every outage is walked again; what gains most is what binds. All of them stand under"
+                        + " question 2.",
+                walked(answer),
+                "Where two limits hold together, lifting one alone gains nothing.");
+    }
+
+    /** With less sun and less store. */
+    static Reason lean(Answer answer, CarriedShare lean) {
+        return new Reason(
+                "A fifth less",
+                Words.of100(lean.share()),
+                String.format(
+                        Locale.ROOT,
+                        "%,d outages walked with %.0f %% of the sun and as much of the store: %,d of them kept every essential need.",
+                        lean.outages(),
+                        100 * Beside.LEAN_TIMES,
+                        lean.carried()),
+                walked(answer),
+                "A margin for what no data sheet tells, not a forecast.");
     }
 
     private static List<Input> walked(Answer answer) {
