@@ -39,6 +39,9 @@ public final class WeatherFile {
     private static final int MOST_PROBLEMS = 25;
 
     /** A hundred years of hours and then some. */
+    /** Past so many the file is read no further: nobody mends them one by one. */
+    private static final int MOST_FLAWS = 10_000;
+
     private static final int MOST_ROWS = 900_000;
 
     private static final int MOST_REMARKS = 1000;
@@ -153,6 +156,9 @@ public final class WeatherFile {
             for (CsvRecord row : records) {
                 if (rows++ == MOST_ROWS) {
                     tell(row, "more than " + MOST_ROWS + " lines", "at most 100 years of hours", "");
+                    return null;
+                }
+                if (reading.flaws() >= MOST_FLAWS) {
                     return null;
                 }
                 if (row.isComment()) {
