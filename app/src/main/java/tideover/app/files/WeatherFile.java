@@ -38,10 +38,10 @@ public final class WeatherFile {
     private static final long MOST_BYTES = 64_000_000;
     private static final int MOST_PROBLEMS = 25;
 
-    /** A hundred years of hours and then some. */
     /** Past so many the file is read no further: nobody mends them one by one. */
     private static final int MOST_FLAWS = 10_000;
 
+    /** A hundred years of hours and then some. */
     private static final int MOST_ROWS = 900_000;
 
     private static final int MOST_REMARKS = 1000;

@@ -126,11 +126,12 @@ public record OtherUnits(boolean customary, @Nullable Rate rate) {
         StringBuilder out = new StringBuilder(html.length() + html.length() / 8);
         Matcher tag = TAG.matcher(html);
         int from = 0;
+        Pattern sums = sums();
         String inside = "";
         String unit = "";
         while (tag.find(from)) {
             String text = html.substring(from, tag.start());
-            out.append(inside.isEmpty() ? restated(text, unit) : text).append(tag.group());
+            out.append(inside.isEmpty() ? restated(text, unit, sums) : text).append(tag.group());
             from = tag.end();
             Matcher of = UNIT_OF_CELL.matcher(tag.group());
             unit = of.find() ? String.valueOf(of.group(1)) : "";
@@ -146,19 +147,28 @@ public record OtherUnits(boolean customary, @Nullable Rate rate) {
         return out.append(html, from, html.length()).toString();
     }
 
-    private String restated(String text, String unit) {
+    private String restated(String text, String unit, @Nullable Pattern sums) {
         if (unit.isEmpty()) {
-            return inText(text);
+            return inText(text, sums);
         }
         String whole = text + " " + unit;
-        String told = inText(whole);
+        String told = inText(whole, sums);
         return told.startsWith(whole) ? text + told.substring(whole.length()) : text;
     }
 
+    /** One for a whole page, which has thousands of texts. */
+    private @Nullable Pattern sums() {
+        return rate == null ? null : rate.sums();
+    }
+
     String inText(String text) {
+        return inText(text, sums());
+    }
+
+    private String inText(String text, @Nullable Pattern sums) {
         String told = customary ? METRIC.matcher(text).replaceAll(OtherUnits::converted) : text;
         Rate now = rate;
-        return now == null ? told : now.sums().matcher(told).replaceAll(found -> converted(found, now));
+        return now == null || sums == null ? told : sums.matcher(told).replaceAll(found -> converted(found, now));
     }
 
     private static String converted(MatchResult found, Rate rate) {
